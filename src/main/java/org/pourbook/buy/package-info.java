@@ -1,0 +1,2 @@
+/** Quantities turned into priced lines and orders. */
+package org.pourbook.buy;

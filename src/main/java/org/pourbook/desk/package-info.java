@@ -1,0 +1,2 @@
+/** What each desk asks for, as a sentence of steps. */
+package org.pourbook.desk;

@@ -1,0 +1,2 @@
+/** Exact lengths, units, trade sizes and money. */
+package org.pourbook.measure;

@@ -1,0 +1,2 @@
+/** Plan geometry: areas, moved outlines, clipped lines, triangles. */
+package org.pourbook.outline;

@@ -1,0 +1,48 @@
+package org.pourbook.problem;
+
+/**
+ * Where something stands in an input: sheet (or CSV file name), row and column, both counted from
+ * 0; column −1 means the whole row, row −1 the whole sheet.
+ */
+public record Place(String sheet, int row, int column) implements Comparable<Place> {
+
+  /** Returns the place of a whole sheet or file. */
+  public static Place ofSheet(String sheet) {
+    return new Place(sheet, -1, -1);
+  }
+
+  /**
+   * Returns the cell as a spreadsheet names it ({@code C7}), {@code 7} for a row, empty for a
+   * sheet.
+   */
+  public String cell() {
+    if (row < 0) {
+      return "";
+    }
+    return column < 0 ? Integer.toString(row + 1) : columnName(column) + (row + 1);
+  }
+
+  /** Returns the letters of a column counted from 0: 0 is {@code A}, 26 is {@code AA}. */
+  public static String columnName(int column) {
+    StringBuilder letters = new StringBuilder();
+    for (int rest = column + 1; rest > 0; rest = (rest - 1) / 26) {
+      letters.append((char) ('A' + (rest - 1) % 26));
+    }
+    return letters.reverse().toString();
+  }
+
+  @Override
+  public int compareTo(Place other) {
+    int bySheet = sheet.compareTo(other.sheet);
+    if (bySheet != 0) {
+      return bySheet;
+    }
+    int byRow = Integer.compare(row, other.row);
+    return byRow != 0 ? byRow : Integer.compare(column, other.column);
+  }
+
+  @Override
+  public String toString() {
+    return row < 0 ? sheet : sheet + "!" + cell();
+  }
+}

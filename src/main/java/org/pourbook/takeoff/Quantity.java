@@ -1,0 +1,66 @@
+package org.pourbook.takeoff;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.pourbook.measure.Unit;
+
+/**
+ * One worked-out quantity of a section, plate or joint: a row of the Takeoff sheet.
+ *
+ * @param section code of the section, plate or joint; empty for the whole job or pour
+ * @param what the quantity's name, e.g. {@code turned-down edge}
+ * @param amount in {@code unit}, never rounded; negative where something is taken out
+ * @param working how it was worked out, ending in the same figure
+ * @param rule id of the rule, e.g. {@code CON-3}
+ * @param material what is to be bought for it, with {@code amount} then in the material's own unit;
+ *     empty for a quantity that only informs (an area, digging)
+ * @param pour number of the pour
+ * @param allowancePercent written or ruled for this row alone (concrete by section, CON-6); empty:
+ *     the material's allowance
+ */
+public record Quantity(
+    String section,
+    String what,
+    double amount,
+    Unit unit,
+    String working,
+    String rule,
+    Optional<MaterialKey> material,
+    int pour,
+    OptionalDouble allowancePercent) {
+
+  /** Returns a quantity that only informs. */
+  public static Quantity told(
+      String section,
+      String what,
+      double amount,
+      Unit unit,
+      String working,
+      String rule,
+      int pour) {
+    return new Quantity(
+        section, what, amount, unit, working, rule, Optional.empty(), pour, OptionalDouble.empty());
+  }
+
+  /** Returns a quantity of a material, in the material's own unit. */
+  public static Quantity of(
+      String section,
+      String what,
+      double amount,
+      Unit unit,
+      String working,
+      String rule,
+      MaterialKey material,
+      int pour) {
+    return new Quantity(
+        section,
+        what,
+        amount,
+        unit,
+        working,
+        rule,
+        Optional.of(material),
+        pour,
+        OptionalDouble.empty());
+  }
+}
