@@ -16,6 +16,7 @@ public final class Part {
   private final List<JointLine> joints = new ArrayList<>();
   private final List<Caution> cautions = new ArrayList<>();
   private final List<ReadyItem> ready = new ArrayList<>();
+  private final List<Strip> strips = new ArrayList<>();
 
   public void add(Quantity quantity) {
     quantities.add(quantity);
@@ -49,6 +50,10 @@ public final class Part {
     ready.add(item);
   }
 
+  public void add(Strip strip) {
+    strips.add(strip);
+  }
+
   public List<Quantity> quantities() {
     return List.copyOf(quantities);
   }
@@ -79,5 +84,9 @@ public final class Part {
 
   public List<ReadyItem> ready() {
     return List.copyOf(ready);
+  }
+
+  public List<Strip> strips() {
+    return List.copyOf(strips);
   }
 }

@@ -17,6 +17,8 @@ import org.pourbook.measure.Unit;
  * @param pour number of the pour
  * @param allowancePercent written or ruled for this row alone (concrete by section, CON-6); empty:
  *     the material's allowance
+ * @param unitText the unit's word in workbooks; of an extra as written ({@code day}), {@code unit}
+ *     then being EACH where the word is no unit
  */
 public record Quantity(
     String section,
@@ -27,7 +29,23 @@ public record Quantity(
     String rule,
     Optional<MaterialKey> material,
     int pour,
-    OptionalDouble allowancePercent) {
+    OptionalDouble allowancePercent,
+    String unitText) {
+
+  /** Makes a quantity whose unit is written as workbooks write it. */
+  public Quantity(
+      String section,
+      String what,
+      double amount,
+      Unit unit,
+      String working,
+      String rule,
+      Optional<MaterialKey> material,
+      int pour,
+      OptionalDouble allowancePercent) {
+    this(
+        section, what, amount, unit, working, rule, material, pour, allowancePercent, unit.label());
+  }
 
   /** Returns a quantity that only informs. */
   public static Quantity told(

@@ -1,6 +1,8 @@
 package org.pourbook.takeoff;
 
 import java.util.List;
+import org.pourbook.job.Extra;
+import org.pourbook.job.ExtraKind;
 import org.pourbook.job.Job;
 
 /**
@@ -9,6 +11,7 @@ import org.pourbook.job.Job;
  * @param quantities rows of the Takeoff sheet; a material's net is the sum of its rows
  * @param pieces of cut-planned materials
  * @param concrete by pour and mix
+ * @param strips rows of the Pour plan, in the order of placing
  */
 public record TakeOff(
     Job job,
@@ -19,7 +22,8 @@ public record TakeOff(
     List<BarMark> barMarks,
     List<JointLine> joints,
     List<Caution> cautions,
-    List<ReadyItem> ready) {
+    List<ReadyItem> ready,
+    List<Strip> strips) {
   public TakeOff {
     quantities = List.copyOf(quantities);
     pieces = List.copyOf(pieces);
@@ -29,5 +33,18 @@ public record TakeOff(
     joints = List.copyOf(joints);
     cautions = List.copyOf(cautions);
     ready = List.copyOf(ready);
+    strips = List.copyOf(strips);
+  }
+
+  /** Returns whether a material is work or hire, to which no goods are delivered. */
+  public boolean isService(MaterialKey key) {
+    return Material.named(key.material())
+        .map(material -> material.planning() == Material.Planning.SERVICE)
+        .orElseGet(() -> job.extras().stream().anyMatch(extra -> isService(extra, key)));
+  }
+
+  private static boolean isService(Extra extra, MaterialKey key) {
+    return (extra.kind() == ExtraKind.SERVICE || extra.kind() == ExtraKind.RENT)
+        && new MaterialKey(extra.what(), extra.size()).normal().equals(key.normal());
   }
 }
