@@ -1,0 +1,100 @@
+package org.pourbook.takeoff;
+
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.pourbook.job.Edge;
+import org.pourbook.job.Practice;
+import org.pourbook.job.Section;
+import org.pourbook.job.Setting;
+import org.pourbook.measure.Length;
+import org.pourbook.outline.Figure;
+import org.pourbook.outline.FigureSide;
+import org.pourbook.outline.Figures;
+import org.pourbook.takeoff.rule.Prismatoid;
+import org.pourbook.takeoff.rule.TurnedDownEdge;
+
+/**
+ * The turned-down edge of a section, below the slab's underside.
+ *
+ * @param depth below the underside, above zero
+ * @param width at the bottom
+ * @param slope run of the inner bank to one of rise
+ */
+record EdgeBelow(Edge edge, Figure figure, Length depth, Length width, double slope) {
+
+  /** Returns the edge of a section, if it has one that reaches below its underside. */
+  static Optional<EdgeBelow> of(Section section, Practice practice) {
+    return section
+        .edge()
+        .filter(edge -> edge.depth().isMoreThan(section.thickness()) && !edge.sides().isNone())
+        .map(
+            edge ->
+                new EdgeBelow(
+                    edge,
+                    Figures.of(section),
+                    edge.depth().minus(section.thickness()),
+                    edge.width(),
+                    practice.number(Setting.BASE_BANK_SLOPE)));
+  }
+
+  /** Returns all of it. */
+  Prismatoid whole() {
+    return between(Length.ZERO, depth);
+  }
+
+  /** Returns what lies within a distance below the underside. */
+  Prismatoid upper(Length within) {
+    return between(depth.minus(within).max(Length.ZERO), depth);
+  }
+
+  private Prismatoid between(Length from, Length to) {
+    return edge.sides()
+        .run()
+        .map(
+            run ->
+                TurnedDownEdge.ofRun(
+                    figure.areaM2(),
+                    run.metres(),
+                    width.metres(),
+                    slope,
+                    from.metres(),
+                    to.metres()))
+        .orElseGet(
+            () ->
+                TurnedDownEdge.ofSides(
+                    figure.areaM2(),
+                    inset -> figure.movedInAreaM2(inset, FigureSide::turnedDown),
+                    width.metres(),
+                    slope,
+                    from.metres(),
+                    to.metres()));
+  }
+
+  /** Slices of a working; more are only counted. */
+  private static final int MOST_SHOWN = 3;
+
+  /** Returns how the volume follows from the rings: {@code 12"/6 × (116 + 4 × 171 + 224 ft2)}. */
+  static String working(Prismatoid body, Working working) {
+    if (body.slices().size() > MOST_SHOWN) {
+      return "Σ h/6 × (A0 + 4 A½ + A1) over " + body.slices().size() + " slices of the edge's ring";
+    }
+    return body.slices().stream()
+        .map(slice -> working(slice, working))
+        .collect(Collectors.joining(" + "));
+  }
+
+  private static String working(Prismatoid.Slice slice, Working working) {
+    String depth = working.small(Length.ofMetres(slice.depthM()));
+    if (slice.isStraight()) {
+      return depth + " × " + working.area(slice.middleM2());
+    }
+    return depth
+        + "/6 × ("
+        + Working.number(working.areaUnit().fromBase(slice.bottomM2()))
+        + " + 4 × "
+        + Working.number(working.areaUnit().fromBase(slice.middleM2()))
+        + " + "
+        + working.area(slice.topM2())
+        + ")";
+  }
+}

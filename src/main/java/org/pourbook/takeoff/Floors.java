@@ -1,0 +1,69 @@
+package org.pourbook.takeoff;
+
+import org.pourbook.job.Job;
+import org.pourbook.job.Kind;
+import org.pourbook.job.Section;
+import org.pourbook.job.Shape;
+import org.pourbook.measure.Length;
+import org.pourbook.outline.Figure;
+import org.pourbook.outline.FigureSide;
+import org.pourbook.outline.Figures;
+import org.pourbook.takeoff.rule.SlabVolume;
+
+/** Measures of a section that several families need. */
+final class Floors {
+
+  private Floors() {}
+
+  /** Returns the area of one section's own top, its recesses taken out [m2]. */
+  static double ownAreaM2(Job job, Section section) {
+    return SlabVolume.ownAreaM2(Figures.of(section).areaM2(), recessesM2(job, section));
+  }
+
+  /** Returns the area of the recesses in one section [m2]. */
+  static double recessesM2(Job job, Section section) {
+    return job.partsOf(section).stream()
+        .filter(part -> part.kind() == Kind.RECESS)
+        .mapToDouble(part -> Figures.of(part).areaM2() * part.count())
+        .sum();
+  }
+
+  /** Returns the section in which a part lies. */
+  static Section parent(Job job, Section part) {
+    return job.section(
+        part.partOf().orElseThrow(() -> new IllegalArgumentException(part.code() + " is no part")));
+  }
+
+  /** Returns how far a recess's underside lies below its parent's; negative where it lies above. */
+  static Length lowerBy(Job job, Section recess) {
+    return recess.drop().plus(recess.thickness()).minus(parent(job, recess).thickness());
+  }
+
+  /** Returns how far a thickening reaches below its parent's underside, at least zero. */
+  static Length below(Job job, Section thickening) {
+    return thickening.thickness().minus(parent(job, thickening).thickness()).max(Length.ZERO);
+  }
+
+  /** Returns the length of a recess's sides that lie inside its parent, of one recess [m]. */
+  static double innerSidesM(Section recess) {
+    return recess
+        .formed()
+        .run()
+        .map(Length::metres)
+        .orElseGet(
+            () ->
+                Figures.of(recess).sides().stream()
+                    .filter(FigureSide::formed)
+                    .mapToDouble(side -> side.length().metres())
+                    .sum());
+  }
+
+  /** Returns the width across of a thickening or footing: its Width, else its lesser extent [m]. */
+  static double widthM(Section section) {
+    if (section.shape() instanceof Shape.Rectangle rectangle) {
+      return rectangle.width().metres();
+    }
+    Figure figure = Figures.of(section);
+    return Math.min(figure.extentXM(), figure.extentYM());
+  }
+}

@@ -1,0 +1,162 @@
+package org.pourbook.takeoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.pourbook.job.Job;
+import org.pourbook.job.Kind;
+import org.pourbook.job.Section;
+import org.pourbook.job.Setting;
+import org.pourbook.measure.Length;
+import org.pourbook.outline.Figure;
+import org.pourbook.outline.Figures;
+import org.pourbook.takeoff.rule.Prismatoid;
+import org.pourbook.takeoff.rule.SlabVolume;
+
+/** The concrete of one section by its named parts (CON-1 … CON-5). */
+final class SectionConcrete {
+
+  private final Job job;
+  private final Section section;
+  private final Figure figure;
+  private final int times;
+  private final Working working;
+  private final List<Poured> rows = new ArrayList<>();
+
+  private SectionConcrete(Job job, Section section) {
+    this.job = job;
+    this.section = section;
+    this.figure = Figures.of(section);
+    this.times = job.timesOf(section);
+    this.working = new Working(job.units());
+  }
+
+  /** Returns the named parts of a section's concrete; what is taken out is negative. */
+  static List<Poured> of(Job job, Section section) {
+    SectionConcrete concrete = new SectionConcrete(job, section);
+    switch (section.kind()) {
+      case SLAB -> concrete.slab();
+      case RECESS -> concrete.recess();
+      case THICKENING -> concrete.thickening();
+      case FOOTING, PIER -> concrete.footing();
+    }
+    return List.copyOf(concrete.rows);
+  }
+
+  private void slab() {
+    flat("plan slab", "CON-2");
+    for (Section part : job.partsOf(section)) {
+      if (part.kind() == Kind.RECESS) {
+        takenOut(part);
+      }
+    }
+    fall();
+    edge();
+  }
+
+  private void recess() {
+    flat("recess", "CON-4");
+    fall();
+    bank();
+    edge();
+  }
+
+  private void flat(String what, String rule) {
+    add(
+        what,
+        SlabVolume.flatM3(figure.areaM2(), section.thickness().metres()),
+        working.plan(section) + " × " + working.small(section.thickness()),
+        rule);
+  }
+
+  private void takenOut(Section recess) {
+    double m3 =
+        SlabVolume.flatM3(Figures.of(recess).areaM2(), section.thickness().metres())
+            * recess.count();
+    add(
+        "recess " + recess.code() + " taken out",
+        -m3,
+        "− "
+            + working.plan(recess)
+            + " × "
+            + working.small(section.thickness())
+            + working.times(recess.count()),
+        "CON-1");
+  }
+
+  private void fall() {
+    if (section.fall() == 0 || section.baseFollows()) {
+      return;
+    }
+    double areaM2 = Floors.ownAreaM2(job, section);
+    add(
+        "fall of the top",
+        SlabVolume.fallM3(areaM2, section.fall(), figure.extentXM()),
+        working.area(areaM2)
+            + " × "
+            + working.small(Length.ofMetres(section.fall() * figure.extentXM()))
+            + " fall / 2",
+        "CON-2");
+  }
+
+  private void edge() {
+    EdgeBelow.of(section, job.practice())
+        .ifPresent(
+            below -> {
+              Prismatoid body = below.whole();
+              add("turned-down edge", body.volumeM3(), EdgeBelow.working(body, working), "CON-3");
+            });
+  }
+
+  private void bank() {
+    Length lower = Floors.lowerBy(job, section);
+    double slope = job.practice().number(Setting.BASE_BANK_SLOPE);
+    double sidesM = Floors.innerSidesM(section);
+    double m3 = SlabVolume.recessBankM3(sidesM, lower.metres(), slope);
+    if (m3 > 0) {
+      add(
+          "bank of the recess",
+          m3,
+          working.run(sidesM)
+              + " × "
+              + Working.number(slope)
+              + " × ("
+              + working.small(lower)
+              + ")²/2",
+          "CON-4");
+    }
+  }
+
+  private void thickening() {
+    Length below = Floors.below(job, section);
+    double slope = job.practice().number(Setting.BASE_BANK_SLOPE);
+    double widthM = Floors.widthM(section);
+    String depth = working.small(below);
+    add(
+        "thickening",
+        SlabVolume.thickeningM3(figure.areaM2() / widthM, widthM, slope, 0, below.metres()),
+        working.run(figure.areaM2() / widthM)
+            + " × ("
+            + working.small(Length.ofMetres(widthM))
+            + " × "
+            + depth
+            + " + "
+            + Working.number(slope)
+            + " × ("
+            + depth
+            + ")²)",
+        "CON-5");
+  }
+
+  private void footing() {
+    add(
+        section.kind().label(),
+        SlabVolume.footingM3(figure.areaM2(), section.thickness().metres()),
+        working.plan(section) + " × " + working.small(section.thickness()),
+        "CON-5");
+  }
+
+  private void add(String what, double oneM3, String how, String rule) {
+    String counted = times == 1 || !how.contains(" + ") ? how : "(" + how + ")";
+    rows.add(new Poured(section, what, oneM3 * times, counted + working.times(times), rule));
+  }
+}
