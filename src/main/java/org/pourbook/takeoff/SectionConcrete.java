@@ -15,6 +15,9 @@ import org.pourbook.takeoff.rule.SlabVolume;
 /** The concrete of one section by its named parts (CON-1 … CON-5). */
 final class SectionConcrete {
 
+  /** Name of the part that a turned-down edge is. */
+  static final String EDGE = "turned-down edge";
+
   private final Job job;
   private final Section section;
   private final Figure figure;
@@ -103,7 +106,7 @@ final class SectionConcrete {
         .ifPresent(
             below -> {
               Prismatoid body = below.whole();
-              add("turned-down edge", body.volumeM3(), EdgeBelow.working(body, working), "CON-3");
+              add(EDGE, body.volumeM3(), EdgeBelow.working(body, working), "CON-3");
             });
   }
 
@@ -132,7 +135,7 @@ final class SectionConcrete {
     double widthM = Floors.widthM(section);
     String depth = working.small(below);
     add(
-        "thickening",
+        section.kind().label(),
         SlabVolume.thickeningM3(figure.areaM2() / widthM, widthM, slope, 0, below.metres()),
         working.run(figure.areaM2() / widthM)
             + " × ("

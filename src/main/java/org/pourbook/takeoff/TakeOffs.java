@@ -11,7 +11,13 @@ public final class TakeOffs {
 
   /** Returns everything that a job needs, before anything is bought. */
   public static TakeOff of(Job job, OnOffer onOffer) {
-    List<Part> parts = List.of(ConcreteTakeoff.of(job));
+    List<Part> parts =
+        List.of(
+            ConcreteTakeoff.of(job),
+            BaseTakeoff.of(job, onOffer),
+            DiggingTakeoff.of(job),
+            RetarderTakeoff.of(job, onOffer),
+            FloorTakeoff.of(job, onOffer));
     return new TakeOff(
         job,
         all(parts, Part::quantities),

@@ -1,0 +1,174 @@
+package org.pourbook.takeoff;
+
+import java.util.Optional;
+import org.pourbook.job.Job;
+import org.pourbook.job.Kind;
+import org.pourbook.job.Section;
+import org.pourbook.job.Setting;
+import org.pourbook.measure.Length;
+import org.pourbook.measure.Unit;
+import org.pourbook.outline.Figure;
+import org.pourbook.outline.FigureSide;
+import org.pourbook.outline.Figures;
+import org.pourbook.takeoff.rule.CompactedBase;
+import org.pourbook.takeoff.rule.SlabVolume;
+
+/** Compacted base under floors (BASE-1). */
+final class BaseTakeoff {
+
+  private static final String MATERIAL = "clean stone";
+
+  private final Job job;
+  private final Working working;
+  private final CompactedBase.Stone stone;
+  private final MaterialKey key;
+  private final Part part = new Part();
+
+  private BaseTakeoff(Job job, OnOffer onOffer) {
+    this.job = job;
+    this.working = new Working(job.units());
+    String name = job.practice().text(Setting.BASE_MATERIAL);
+    this.stone =
+        CompactedBase.stone(name)
+            .or(() -> CompactedBase.stone(MATERIAL))
+            .orElseThrow(() -> new IllegalStateException(MATERIAL));
+    this.key = key(name, onOffer);
+    if (CompactedBase.stone(name).isEmpty()) {
+      part.add(
+          new Caution(
+              "",
+              "Base material \"" + name + "\" is not known: ordered at the weight of " + MATERIAL,
+              "BASE-1"));
+    }
+  }
+
+  /** The base material by its name where the price book lists it so, else without a size. */
+  private static MaterialKey key(String name, OnOffer onOffer) {
+    String wanted = MaterialKey.normal(name);
+    return onOffer.sizes(Material.BASE_GRAVEL.label()).stream()
+        .filter(size -> MaterialKey.normal(size).equals(wanted))
+        .findFirst()
+        .map(Material.BASE_GRAVEL::of)
+        .orElse(Material.BASE_GRAVEL.of(""));
+  }
+
+  /** Returns the base of a job. */
+  static Part of(Job job, OnOffer onOffer) {
+    BaseTakeoff takeoff = new BaseTakeoff(job, onOffer);
+    for (Section section : job.sections()) {
+      if (section.kind().isFloor() && section.base().isPositive()) {
+        takeoff.add(section);
+      }
+    }
+    return takeoff.part;
+  }
+
+  private void add(Section section) {
+    int times = job.timesOf(section);
+    double areaM2 = areaM2(section);
+    double displacedM3 = displacedM3(section);
+    double compactedM3 =
+        CompactedBase.compactedM3(areaM2, section.base().metres(), displacedM3) * times;
+    double kg = CompactedBase.massKg(compactedM3, stone);
+    String how =
+        working.area(areaM2)
+            + " × "
+            + working.small(section.base())
+            + (displacedM3 > 0 ? " − " + working.volume(displacedM3) + " displaced" : "");
+    String counted = displacedM3 > 0 && times > 1 ? "(" + how + ")" : how;
+    String volume = counted + working.times(times) + " = " + working.volume(compactedM3);
+    part.add(
+        Quantity.told(
+            section.code(),
+            "compacted base",
+            working.volumeUnit().fromBase(compactedM3),
+            working.volumeUnit(),
+            volume,
+            "BASE-1",
+            section.pour()));
+    part.add(ordered(section, compactedM3, kg));
+  }
+
+  private Quantity ordered(Section section, double compactedM3, double kg) {
+    Unit unit = Material.BASE_GRAVEL.unit(job.units());
+    double perVolume = unit.fromBase(Unit.TON.toBase(stone.tonPerYd3()) / Unit.YD3.toBase(1));
+    double shown = perVolume * working.volumeUnit().toBase(1);
+    return Quantity.of(
+        section.code(),
+        "base, " + stone.name() + ", loose",
+        unit.fromBase(kg),
+        unit,
+        working.volume(compactedM3)
+            + " × "
+            + stone.loosePerCompacted()
+            + " × "
+            + Math.round(shown * 1000) / 1000.0
+            + " "
+            + unit.label()
+            + "/"
+            + working.volumeUnit().label()
+            + " = "
+            + working.amount(kg, unit),
+        "BASE-1",
+        key,
+        section.pour());
+  }
+
+  private double areaM2(Section section) {
+    Figure figure = Figures.of(section);
+    if (section.kind() == Kind.RECESS) {
+      return figure.areaM2();
+    }
+    double marginM = job.practice().length(Setting.BASE_MARGIN).metres();
+    double alongRun = section.formed().run().map(run -> run.metres() * marginM).orElse(0.0);
+    return figure.movedOutAreaM2(marginM, side -> hasMargin(section, side))
+        + alongRun
+        - Floors.recessesM2(job, section);
+  }
+
+  private boolean hasMargin(Section section, FigureSide side) {
+    return side.formed()
+        && !side.turnedDown()
+        && !side.existing()
+        && !SharedSides.isShared(job, section, side);
+  }
+
+  private double displacedM3(Section section) {
+    Length base = section.base();
+    double edge =
+        EdgeBelow.of(section, job.practice())
+            .map(below -> below.upper(base).volumeM3())
+            .orElse(0.0);
+    double parts =
+        job.partsOf(section).stream()
+            .filter(inside -> inside.kind() == Kind.THICKENING)
+            .mapToDouble(inside -> thickeningM3(inside, base) * inside.count())
+            .sum();
+    double footings =
+        job.sections().stream()
+            .filter(other -> other.kind() == Kind.FOOTING)
+            .mapToDouble(footing -> footingM3(section, footing))
+            .sum();
+    return edge + parts + footings;
+  }
+
+  private double thickeningM3(Section thickening, Length base) {
+    double depth = Floors.below(job, thickening).metres();
+    double from = Math.max(0, depth - base.metres());
+    double widthM = Floors.widthM(thickening);
+    double slope = job.practice().number(Setting.BASE_BANK_SLOPE);
+    double lengthM = Figures.of(thickening).areaM2() / widthM;
+    return SlabVolume.thickeningM3(lengthM, widthM, slope, from, depth);
+  }
+
+  /** What a footing takes of the base where both positions are known; else nothing is known. */
+  private double footingM3(Section slab, Section footing) {
+    Length top = footing.drop().max(slab.thickness());
+    Length bottom =
+        footing.drop().plus(footing.thickness()).min(slab.thickness().plus(slab.base()));
+    Optional<Double> overlapM2 = SharedSides.overlapM2(slab, footing);
+    return bottom.isMoreThan(top)
+        ? overlapM2.orElse(0.0) * bottom.minus(top).metres() * footing.count() / slab.count()
+        : 0;
+  }
+}
