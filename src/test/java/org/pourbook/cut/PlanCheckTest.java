@@ -1,0 +1,96 @@
+package org.pourbook.cut;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.pourbook.cut.CutJobs.feet;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+import org.pourbook.cut.CutResult.Cut;
+import org.pourbook.cut.CutResult.Pattern;
+import org.pourbook.cut.CutResult.Planned;
+import org.pourbook.measure.Length;
+
+class PlanCheckTest {
+  private final CutJob job =
+      new CutJobs().kerf(2).stock(feet(8), 600, 2).piece(800, 2, "A").piece(400, 1, "B").build();
+  private final Cut a = new Cut(CutJobs.STEP.times(800), 1, "A");
+  private final Cut b = new Cut(CutJobs.STEP.times(400), 1, "B");
+  private final Pattern both = pattern(1, List.of(a, b), 332);
+  private final Pattern one = pattern(1, List.of(a), 734);
+  private final Planned good = new Planned(List.of(both, one), 12_000_000, 6_000_000);
+
+  @Test
+  void aSoundPlanComesBack() {
+    assertEquals(good, PlanCheck.check(job, good));
+  }
+
+  @Test
+  void aMissingPieceIsADefect() {
+    refused("pieces", p -> new Planned(List.of(both), 6_000_000, 0));
+  }
+
+  @Test
+  void aPieceForAnotherPlaceIsADefect() {
+    Pattern other = pattern(1, List.of(new Cut(a.length(), 1, "B")), 734);
+    refused("pieces", p -> new Planned(List.of(both, other), 12_000_000, 0));
+  }
+
+  @Test
+  void cutsOverTheStockAreADefect() {
+    CutJob tight = new CutJobs().kerf(2).stock(1600, 600).piece(800, 2, "A").build();
+    Pattern over =
+        new Pattern(tight.stock().get(0), 1, List.of(new Cut(a.length(), 2, "A")), Length.ZERO);
+    IllegalStateException defect =
+        assertThrows(
+            IllegalStateException.class,
+            () -> PlanCheck.check(tight, new Planned(List.of(over), 6_000_000, 0)));
+    assertTrue(String.valueOf(defect.getMessage()).contains("over their stock"), defect::toString);
+  }
+
+  @Test
+  void moreStockThanThereIsIsADefect() {
+    Pattern third = pattern(1, List.of(b), 1134);
+    refused("limit", p -> new Planned(List.of(one, one, third), 18_000_000, 0));
+  }
+
+  @Test
+  void aWrongCostIsADefect() {
+    refused("cost", p -> new Planned(p.patterns(), 11_999_999, 0));
+  }
+
+  @Test
+  void aBoundAboveTheCostIsADefect() {
+    refused("bound", p -> new Planned(p.patterns(), p.costMicros(), p.costMicros() + 1));
+  }
+
+  @Test
+  void aWrongOffcutIsADefect() {
+    refused("offcut", p -> new Planned(List.of(both, pattern(1, List.of(a), 735)), 12_000_000, 0));
+  }
+
+  @Test
+  void cutsNotLongestFirstAreADefect() {
+    refused(
+        "longest", p -> new Planned(List.of(pattern(1, List.of(b, a), 332), one), 12_000_000, 0));
+  }
+
+  @Test
+  void stockNotOnOfferIsADefect() {
+    CutJob.Stock other = new CutJob.Stock("other", Length.ofFeet(8), 6_000_000, 2);
+    Pattern foreign = new Pattern(other, 1, one.cuts(), one.offcut());
+    refused("offer", p -> new Planned(List.of(both, foreign), 12_000_000, 0));
+  }
+
+  private void refused(String word, UnaryOperator<Planned> change) {
+    IllegalStateException defect =
+        assertThrows(IllegalStateException.class, () -> PlanCheck.check(job, change.apply(good)));
+    assertTrue(String.valueOf(defect.getMessage()).contains(word), defect::toString);
+  }
+
+  private Pattern pattern(int times, List<Cut> cuts, long offcut) {
+    return new Pattern(job.stock().get(0), times, cuts, CutJobs.STEP.times(offcut));
+  }
+}
