@@ -79,6 +79,11 @@ public record BarSize(String designation, Length diameter, double areaMm2, doubl
     return diameter.compareTo(Length.ofMillimetres(20)) <= 0;
   }
 
+  /** Returns whether the size is an inch-pound one ({@code #4}), not a metric one. */
+  public boolean isInchPound() {
+    return designation.startsWith("#");
+  }
+
   @Override
   public String toString() {
     return designation;
