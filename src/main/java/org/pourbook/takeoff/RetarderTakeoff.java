@@ -152,24 +152,25 @@ final class RetarderTakeoff {
 
   private void add(Section section, OnOffer.SheetSize roll) {
     Strips strips = bestStrips(section, roll);
-    Unit area = Material.VAPOR_RETARDER.unit(job.units());
-    String sheets = working.length(roll.width()) + " wide";
-    String laps =
-        strips.endLaps() == 0 ? "" : " + " + strips.endLaps() + " end laps × " + working.small(lap);
     int times = job.timesOf(section);
-    String how =
-        "("
-            + strips.count()
-            + (strips.count() == 1 ? " strip " : " strips ")
-            + sheets
-            + (strips.along() ? " along Length" : " along Width")
-            + working.times(times)
-            + ", "
-            + working.run(strips.run().metres())
-            + laps
-            + ") × "
-            + working.length(roll.width());
-    buy(section, "vapor retarder", key, strips.netM2(), area, how);
+    String laid =
+        section.shape() instanceof Shape.Outline
+            ? strips.count() + " strips, " + working.run(strips.run().metres())
+            : strips.count() * times
+                + " × "
+                + working.length(strips.run().dividedBy((long) strips.count() * times));
+    String laps =
+        strips.endLaps() == 0 ? "" : " + " + strips.endLaps() + " × " + working.small(lap) + " lap";
+    String how = (laps.isEmpty() ? laid : "(" + laid + laps + ")") + " × ";
+    Unit area = Material.VAPOR_RETARDER.unit(job.units());
+    String direction = strips.along() ? ", along Length" : ", along Width";
+    buy(
+        section,
+        "vapor retarder" + direction,
+        key,
+        strips.netM2(),
+        area,
+        how + working.length(roll.width()));
     tape(section, strips, times);
   }
 

@@ -1,0 +1,118 @@
+package org.pourbook.takeoff.rule;
+
+import org.pourbook.measure.Length;
+import org.pourbook.problem.Standing;
+import org.pourbook.takeoff.Source;
+
+/** Control joints of a floor (JOINT-1 … JOINT-3). */
+public final class ControlJoints {
+
+  private static final int THICKNESSES = 30;
+  private static final Length LARGEST = Length.ofFeet(15);
+  private static final Length LEAST_DEPTH = Length.ofInches(1);
+
+  /** A panel is no longer than this many halves of its width. */
+  private static final int LONGEST_HALVES = 3;
+
+  /** Sealant in a joint 1/4 in wide and 1/2 in deep [m2]. */
+  private static final double SEALANT_M2 =
+      Length.ofInches(1, 4).metres() * Length.ofInches(1, 2).metres();
+
+  private ControlJoints() {}
+
+  /** Equal panels: how many lie along Length, and how many along Width. */
+  public record Panels(int alongLength, int alongWidth) {
+    public int count() {
+      return alongLength * alongWidth;
+    }
+  }
+
+  /** Returns the largest panel side of a floor of that thickness. */
+  @Source(
+      rule = "JOINT-1",
+      says = "The largest panel side is 30 × thickness, within 24 to 36 ×, at most 15 ft",
+      value = "30 × thickness, ≤ 15 ft",
+      key = "ACI302.1R",
+      at = "302.1R-96, joint spacing of unreinforced floors: 24 to 36 × thickness, at most 18 ft",
+      standing = Standing.PUBLISHED)
+  public static Length largestSide(Length thickness) {
+    return thickness.times(THICKNESSES).min(LARGEST);
+  }
+
+  /**
+   * Returns the fewest equal panels with no side over {@code largest} and none longer than 1.5 ×
+   * its width; of those with as many panels, the one that is cut least.
+   */
+  @Source(
+      rule = "JOINT-1",
+      says =
+          "The fewest equal panels with no side over the largest and none longer than 1.5 × its"
+              + " width",
+      value = "1.5",
+      key = "SUDAS5G-2",
+      at = "length ≤ 1.5 × width",
+      standing = Standing.PUBLISHED)
+  public static Panels panels(Length length, Length width, Length largest) {
+    Panels best = null;
+    long leastCut = Long.MAX_VALUE;
+    int leastRows = width.ceilDiv(largest);
+    for (int rows = leastRows; best == null || rows <= best.count(); rows++) {
+      int columns = columns(length, width, largest, rows);
+      Panels panels = new Panels(columns, rows);
+      long cut = width.nanometres() * (columns - 1L) + length.nanometres() * (rows - 1L);
+      if (columns > 0
+          && (best == null
+              || panels.count() < best.count()
+              || (panels.count() == best.count() && cut < leastCut))) {
+        best = panels;
+        leastCut = cut;
+      }
+    }
+    return best;
+  }
+
+  /** Fewest panels along Length for so many rows, 0 where none is well shaped. */
+  private static int columns(Length length, Length width, Length largest, int rows) {
+    // A panel is length/columns by width/rows. Not longer than 1.5 times its width:
+    // length/columns <= 3/2 width/rows, so columns >= 2 rows length / (3 width); and the other way
+    // about, columns <= 3 rows length / (2 width).
+    Length twice = length.times(2L * rows);
+    int columns = Math.max(length.ceilDiv(largest), twice.ceilDiv(width.times(LONGEST_HALVES)));
+    int most = length.times((long) LONGEST_HALVES * rows).floorDiv(width.times(2));
+    return columns <= most ? columns : 0;
+  }
+
+  /** Returns how deep a joint is cut. */
+  @Source(
+      rule = "JOINT-2",
+      says = "A control joint is a quarter of the thickness deep, at least 1 in",
+      value = "max(t/4, 1 in)",
+      key = "ACI302.1R",
+      at = "depth of contraction joints",
+      standing = Standing.FROM_MEMORY)
+  public static Length depth(Length thickness) {
+    return thickness.dividedBy(4).max(LEAST_DEPTH);
+  }
+
+  /** Returns the sealant of joints of a length [m3]. */
+  @Source(
+      rule = "JOINT-3",
+      says = "Joints are sealed (Seal joints) 1/4 in wide and 1/2 in deep over a backer rod",
+      value = "1/4 × 1/2 in",
+      standing = Standing.COMMON_PRACTICE)
+  public static double sealantM3(double lengthM) {
+    return lengthM * SEALANT_M2;
+  }
+
+  /** Returns the thickness of an isolation joint's filler. */
+  @Source(
+      rule = "JOINT-4",
+      says = "Isolation joints are filled by length and depth, 1/2 in thick",
+      value = "1/2 in",
+      key = "IRMCA",
+      at = "1/2 in isolation at fixed objects",
+      standing = Standing.PUBLISHED)
+  public static Length fillerThickness() {
+    return Length.ofInches(1, 2);
+  }
+}
