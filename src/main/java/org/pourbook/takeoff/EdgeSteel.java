@@ -20,6 +20,10 @@ import org.pourbook.takeoff.rule.TieWire;
 
 /** Bars along a section's edges, or along it, or upright in it (BAR-3). */
 final class EdgeSteel {
+
+  /** A turn of less is no corner but a point on a straight side. */
+  private static final double NO_CORNER_DEG = 1;
+
   private final SteelJob steel;
   private final Section section;
   private final BarRun run;
@@ -104,7 +108,7 @@ final class EdgeSteel {
       Length length =
           EdgeBars.alongSide(side.length(), cover, side.startAngleDeg(), side.endAngleDeg());
       if (next(sides, i).turnedDown()) {
-        boolean turns = side.endAngleDeg() != 180;
+        boolean turns = Math.abs(side.endAngleDeg() - 180) >= NO_CORNER_DEG;
         corners += turns ? 1 : 0;
         length = turns ? length : length.plus(lap);
       }

@@ -1,0 +1,178 @@
+package org.pourbook.takeoff;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.pourbook.takeoff.SteelTakeoffTest.amount;
+import static org.pourbook.takeoff.SteelTakeoffTest.caution;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.pourbook.job.Joint;
+import org.pourbook.job.JointKind;
+import org.pourbook.job.Sides;
+import org.pourbook.measure.Length;
+import org.pourbook.takeoff.BarMark.BarShape;
+import org.pourbook.takeoff.SteelFixture.SectionBuilder;
+
+/**
+ * A wash bay 6' × 4' in a floor of 20' × 12' × 6" with #4 @ 12 EW, drawn by hand: its corner 4'
+ * from both axes, its top 6" lower.
+ *
+ * <pre>
+ *   floor bar ─────────┐  29" leg
+ *                      │  riser 6" + 1/2"
+ *            29" leg   └───────── bay bar
+ * </pre>
+ */
+class StepTiesTest {
+
+  private static final Length FOOT = Length.ofFeet(1);
+  private static final Length SIX_INCHES = Length.ofInches(6);
+
+  private final SteelFixture job = new SteelFixture();
+  private final SectionBuilder floor =
+      job.slab("F1", Length.ofFeet(20), Length.ofFeet(12), SIX_INCHES).bars("#4", FOOT);
+
+  private SectionBuilder bay(Length drop) {
+    return job.slab("B1", Length.ofFeet(6), Length.ofFeet(4), SIX_INCHES).recessIn("F1", drop);
+  }
+
+  /**
+   * Along: 13 bars, 11-1/2" apart from 3"; the 5 between 45" and 99" leave 3" to 45" and 123" to
+   * 237". Across: 21 bars, 11.7" apart; the 7 between 45" and 123" leave 3" to 45" and 99" to 141".
+   */
+  @Test
+  void aPlacedBayInterruptsTheFloorsBarsAtTheCover() {
+    bay(SIX_INCHES).at(Length.ofFeet(4), Length.ofFeet(4)).bars("#4", FOOT);
+    Part part = job.takeOff();
+    assertEquals(8 * 19.5 + 5 * (3.5 + 9.5), amount(part, "bars along"), 1e-9);
+    assertEquals(14 * 11.5 + 7 * (3.5 + 3.5), amount(part, "bars across"), 1e-9);
+  }
+
+  @Test
+  void aBayWithoutAPlaceTakesItsShareOfTheArea() {
+    bay(SIX_INCHES).bars("#4", FOOT);
+    Part part = job.takeOff();
+    // 24 of 240 ft2
+    assertEquals(0.9 * 13 * 19.5, amount(part, "bars along"), 1e-6);
+    assertEquals(0.9 * 21 * 11.5, amount(part, "bars across"), 1e-6);
+  }
+
+  @Test
+  void stubsBesideABayAreLeftOut() {
+    // 1'-2" from the axis: what is left of 3" to 11" is under 12".
+    bay(SIX_INCHES).at(Length.ofInches(14), Length.ofFeet(4)).bars("#4", FOOT);
+    assertEquals(
+        8 * 19.5 + 5 * (237 - 14 - 72 - 3) / 12.0, amount(job.takeOff(), "bars along"), 1e-9);
+  }
+
+  /** ⌈72/12⌉ + 1 = 7 on each side L, ⌈48/12⌉ + 1 = 5 on each side W. */
+  @Test
+  void tiesStandOnAllInnerSidesAtTheFloorsSpacing() {
+    bay(SIX_INCHES).bars("#4", FOOT);
+    Part part = job.takeOff();
+    List<BarMark> ties = steps(part);
+    assertEquals(24, ties.stream().mapToInt(BarMark::count).sum());
+    BarMark tie = ties.get(0);
+    assertEquals(Length.ofInches(29), tie.a());
+    assertEquals(Optional.of(Length.ofInches(13, 2)), tie.b());
+    assertEquals(Optional.of(Length.ofInches(29)), tie.c());
+    // 29 + 6.5 + 29 less 2 × (8 − 7π/4) × 0.5
+    assertEquals(64.5 - 8 + 7 * Math.PI / 4, tie.cutLength().inches(), 1e-6);
+    double feet =
+        part.quantities().stream()
+            .filter(q -> q.what().equals("step ties"))
+            .mapToDouble(Quantity::amount)
+            .sum();
+    assertEquals(24 * (64.5 - 8 + 7 * Math.PI / 4) / 12, feet, 1e-6);
+  }
+
+  @Test
+  void aSideOnTheFloorsOuterEdgeHasNoTies() {
+    bay(SIX_INCHES).bars("#4", FOOT).formed = Sides.of(List.of("L1", "W1", "W2"));
+    assertEquals(17, steps(job.takeOff()).stream().mapToInt(BarMark::count).sum());
+  }
+
+  @Test
+  void barsRunOnUnderABayLowerByLessThanEightDiameters() {
+    bay(Length.ofInches(63, 16)).at(Length.ofFeet(4), Length.ofFeet(4));
+    Part part = job.takeOff();
+    assertEquals(13 * 19.5, amount(part, "bars along"), 1e-9);
+    assertTrue(steps(part).isEmpty());
+  }
+
+  @Test
+  void aBayWithoutBarsOfItsOwnIsTold() {
+    bay(SIX_INCHES);
+    assertTrue(caution(job.takeOff(), "has none of its own"));
+  }
+
+  @Test
+  void aStepJointReplacesTheTiesOfItsSide() {
+    bay(SIX_INCHES).bars("#4", FOOT);
+    job.joint(step("L1", Length.ofFeet(6), Length.ZERO));
+    Part part = job.takeOff();
+    List<BarMark> ties = steps(part);
+    assertEquals(24, ties.stream().mapToInt(BarMark::count).sum());
+    BarMark joint = ties.stream().filter(t -> t.section().equals("J1")).findFirst().orElseThrow();
+    assertEquals(7, joint.count());
+    assertEquals(Optional.of(Length.ofInches(13, 2)), joint.b());
+    assertEquals(7, part.joints().get(0).bars());
+  }
+
+  @Test
+  void aStepJointTooLowToBendIsTiedStraight() {
+    job.joint(step("L1", Length.ofFeet(20), Length.ofInches(2)));
+    Part part = job.takeOff();
+    // ⌈240/12⌉ bars of two laps
+    assertEquals(20 * 58 / 12.0, amount(part, "tie bars"), 1e-9);
+    assertTrue(caution(part, "too low to bend #4"));
+  }
+
+  @Test
+  void tiesLeftStandingBetweenTwoPoursAreCapped() {
+    bay(SIX_INCHES).bars("#4", FOOT).pour = 2;
+    job.pours = 2;
+    double caps =
+        job.takeOff().quantities().stream()
+            .filter(q -> q.what().equals("bar caps"))
+            .mapToDouble(Quantity::amount)
+            .sum();
+    assertEquals(24, caps);
+  }
+
+  @Test
+  void aPartsTiesCountForEachOfItsParents() {
+    bay(SIX_INCHES).bars("#4", FOOT).count = 2;
+    floor.count = 3;
+    assertEquals(6 * 24, steps(job.takeOff()).stream().mapToInt(BarMark::count).sum());
+  }
+
+  private static Joint step(String side, Length length, Length drop) {
+    Joint plain = SteelFixture.joint(JointKind.STEP, side.isEmpty() ? "" : section(drop), length);
+    return new Joint(
+        plain.code(),
+        plain.section(),
+        Optional.of(side),
+        plain.kind(),
+        plain.length(),
+        plain.bar(),
+        plain.spacing(),
+        plain.barLength(),
+        false,
+        Optional.empty(),
+        drop,
+        Optional.empty(),
+        plain.place());
+  }
+
+  /** A joint with a drop of its own lies on the floor's side, one without on the bay's. */
+  private static String section(Length drop) {
+    return drop.isZero() ? "B1" : "F1";
+  }
+
+  private static List<BarMark> steps(Part part) {
+    return part.barMarks().stream().filter(mark -> mark.shape() == BarShape.STEP).toList();
+  }
+}
