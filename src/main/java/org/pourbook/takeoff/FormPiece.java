@@ -1,0 +1,33 @@
+package org.pourbook.takeoff;
+
+import org.pourbook.measure.Length;
+import org.pourbook.takeoff.rule.FormReuse.Lot;
+
+/**
+ * Like boards, stakes or braces of a section, which may serve a later pour again (FORM-8).
+ *
+ * @param what {@code form board 2x6}, {@code stake}, {@code brace}: what may stand in for another
+ * @param material bought, or cut from
+ * @param cut whether it is cut from a board; else it is bought by the piece
+ */
+record FormPiece(
+    String what,
+    MaterialKey material,
+    boolean cut,
+    Length length,
+    int count,
+    String goesTo,
+    int pour) {
+
+  Lot lot() {
+    return new Lot(length, count);
+  }
+
+  FormPiece withCount(int other) {
+    return new FormPiece(what, material, cut, length, other, goesTo, pour);
+  }
+
+  PieceNeed need() {
+    return new PieceNeed(material, length, count, goesTo, "", pour);
+  }
+}

@@ -1,0 +1,64 @@
+package org.pourbook.takeoff;
+
+import java.util.List;
+import org.pourbook.job.Practice;
+import org.pourbook.job.Setting;
+import org.pourbook.measure.Length;
+import org.pourbook.takeoff.rule.BoardLength;
+import org.pourbook.takeoff.rule.BoardPieces;
+import org.pourbook.takeoff.rule.BoardStack;
+import org.pourbook.takeoff.rule.FormBraces;
+import org.pourbook.takeoff.rule.FormStakes;
+
+/**
+ * A run with what forms it: once for all sides of a section that are formed alike.
+ *
+ * @param sides how many sides
+ * @param board length of one course along one side
+ * @param pieces of one course along one side
+ * @param butts of one side; of a closed run also where its ends meet
+ * @param stakes of one side
+ * @param braces of one side
+ */
+record FormSet(
+    FormRun run,
+    List<String> sides,
+    BoardStack stack,
+    Length board,
+    List<Length> pieces,
+    int butts,
+    Length stakeSpacing,
+    int stakes,
+    int braces) {
+
+  static FormSet of(FormRun run, List<String> sides, FormLumber lumber, Practice practice) {
+    BoardStack stack = lumber.stack(run.face());
+    Length board = BoardLength.of(run.length(), stack.thickness(), run.end());
+    List<Length> pieces =
+        BoardPieces.of(board, lumber.longest(stack), practice.length(Setting.SHORTEST_BOARD));
+    int butts = run.bend().isRound() ? pieces.size() : pieces.size() - 1;
+    Length spacing =
+        FormStakes.spacing(
+            run.face(),
+            practice.length(Setting.STAKE_SPACING),
+            practice.length(Setting.STAKE_SPACING_HIGH));
+    int stakes = FormStakes.count(run.length(), spacing, butts);
+    int braces = FormBraces.count(run.face(), stakes);
+    return new FormSet(run, sides, stack, board, pieces, butts, spacing, stakes, braces);
+  }
+
+  /** Returns how many boards stand one above the other. */
+  int courses() {
+    return stack.boards().size();
+  }
+
+  /** Returns how many sides there are in all sections alike. */
+  int allSides() {
+    return sides.size() * run.times();
+  }
+
+  /** Returns how much higher the boards are than the face; zero where they are not. */
+  Length over() {
+    return stack.height().minus(run.face()).max(Length.ZERO);
+  }
+}
