@@ -2,6 +2,7 @@ package org.pourbook.outline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -52,22 +53,29 @@ final class MovedSides {
   }
 
   private List<Geometry> swept() {
+    boolean all = sides.stream().allMatch(which::test);
     List<Geometry> swept = new ArrayList<>();
     for (int i = 0; i < sides.size(); i++) {
       FigureSide side = sides.get(i);
       if (which.test(side)) {
-        Geometry strip = strip(side, before(i), after(i));
-        Geometry part = inwards ? Region.common(strip, polygon) : Region.minus(strip, polygon);
-        Geometry line = Region.segment(start(side), end(side));
-        Region.pieces(part, Region.THINNEST_M).stream()
-            .filter(piece -> piece.isWithinDistance(line, Region.THINNEST_M))
-            .forEach(swept::add);
+        List<Geometry> strip = strip(side, before(i), after(i));
+        // Beyond a gap, the gap's other side sweeps the same when all sides move.
+        swept.addAll(all ? strip : hangingTogether(side, Region.union(strip)));
       }
     }
     return swept;
   }
 
-  private Geometry strip(FigureSide side, FigureSide before, FigureSide after) {
+  private List<Polygon> hangingTogether(FigureSide side, Geometry strip) {
+    Geometry part = inwards ? Region.common(strip, polygon) : Region.minus(strip, polygon);
+    Geometry line = Region.segment(start(side), end(side));
+    return Region.pieces(part, Region.THINNEST_M).stream()
+        .filter(piece -> piece.isWithinDistance(line, Region.THINNEST_M))
+        .toList();
+  }
+
+  /** Returns the pieces of what a side sweeps. */
+  private List<Geometry> strip(FigureSide side, FigureSide before, FigureSide after) {
     Coordinate from = start(side);
     Coordinate to = end(side);
     Coordinate across = across(side);
@@ -77,9 +85,11 @@ final class MovedSides {
       strip = endedAt(strip, from, across, direction(before), reversed(direction(side)));
     }
     if (!which.test(after)) {
-      return endedAt(strip, to, across, direction(after), direction(side));
+      return List.of(endedAt(strip, to, across, direction(after), direction(side)));
     }
-    return mitred(strip, to, side, after);
+    List<Geometry> pieces = new ArrayList<>(List.of(strip));
+    mitre(to, side, after).ifPresent(pieces::add);
+    return pieces;
   }
 
   /** Returns a strip that ends at the line of the neighbour that stays, not square. */
@@ -103,27 +113,31 @@ final class MovedSides {
   }
 
   /**
-   * Returns a strip with the kite at its last corner where the next side, moved too, leaves it. Two
-   * sides in one line are made to overlap, or the rounding of their directions would leave a crack.
+   * Returns what fills the gap between the strips of two moved sides, the kite up to the mitre;
+   * empty where they meet. Between two sides in one line it is a scrap over both strips, or the
+   * rounding of their directions would leave a crack.
    */
-  private Geometry mitred(Geometry strip, Coordinate corner, FigureSide side, FigureSide after) {
+  private Optional<Geometry> mitre(Coordinate corner, FigureSide side, FigureSide after) {
     Coordinate across = across(side);
     Coordinate acrossNext = across(after);
     double turn = dot(across, direction(after)) * distanceM;
     if (turn > Region.THINNEST_M) {
-      return strip;
+      return Optional.empty();
     }
     Coordinate top = sum(corner, across, distanceM);
     if (turn > -Region.THINNEST_M) {
       Coordinate way = direction(side);
       double overlap = 2 * Region.THINNEST_M;
-      return Region.union(
-          strip, Region.polygon(corner, sum(corner, way, overlap), sum(top, way, overlap), top));
+      return Optional.of(
+          Region.polygon(
+              sum(corner, way, -overlap),
+              sum(corner, way, overlap),
+              sum(top, way, overlap),
+              sum(top, way, -overlap)));
     }
     double reach = distanceM / (1 + dot(across, acrossNext));
     Coordinate mitre = sum(sum(corner, across, reach), acrossNext, reach);
-    return Region.union(
-        strip, Region.polygon(corner, top, mitre, sum(corner, acrossNext, distanceM)));
+    return Optional.of(Region.polygon(corner, top, mitre, sum(corner, acrossNext, distanceM)));
   }
 
   private FigureSide before(int i) {

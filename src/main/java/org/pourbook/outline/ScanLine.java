@@ -3,6 +3,7 @@ package org.pourbook.outline;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 import org.pourbook.outline.Figure.Chord;
@@ -11,19 +12,24 @@ import org.pourbook.outline.Figure.Chord;
 final class ScanLine {
 
   /**
-   * A line is cut this far on either side and the cuts are put together, so that a line along an
-   * edge counts; far below a nanometre and far above the rounding of a coordinate [m].
+   * A corner this near to a line lies on it; far below a nanometre and far above the rounding of a
+   * coordinate [m].
    */
-  private static final double BESIDE_M = 1e-10;
+  private static final double ON_LINE_M = 1e-10;
 
   /** An edge from a to b; u runs along the lines, v across. */
   private record Edge(double ua, double va, double ub, double vb) {
-    private boolean crosses(double v) {
-      return (va < v) != (vb < v);
+    private boolean crossesJustBelow(double v) {
+      return (va < v - ON_LINE_M) != (vb < v - ON_LINE_M);
+    }
+
+    private boolean crossesJustAbove(double v) {
+      return (va > v + ON_LINE_M) != (vb > v + ON_LINE_M);
     }
 
     private double at(double v) {
-      return ua + (v - va) / (vb - va) * (ub - ua);
+      double part = Math.min(1, Math.max(0, (v - va) / (vb - va)));
+      return ua + part * (ub - ua);
     }
   }
 
@@ -53,10 +59,13 @@ final class ScanLine {
     }
   }
 
-  /** Returns the chords on the line at an offset, in order; none shorter than a nanometre. */
+  /**
+   * Returns the chords on the line at an offset, in order; none shorter than a nanometre. What the
+   * line cuts just below and just above is put together, so that a line along an edge counts.
+   */
   List<Chord> at(double offsetM) {
-    List<Chord> cuts = new ArrayList<>(beside(offsetM, -BESIDE_M));
-    cuts.addAll(beside(offsetM, BESIDE_M));
+    List<Chord> cuts = new ArrayList<>(chords(offsetM, edge -> edge.crossesJustBelow(offsetM)));
+    cuts.addAll(chords(offsetM, edge -> edge.crossesJustAbove(offsetM)));
     cuts.sort(Comparator.comparingDouble(Chord::fromM));
     List<Chord> chords = new ArrayList<>();
     for (Chord cut : cuts) {
@@ -72,14 +81,9 @@ final class ScanLine {
     return chords;
   }
 
-  private List<Chord> beside(double offsetM, double awayM) {
-    double v = offsetM + awayM;
+  private List<Chord> chords(double offsetM, Predicate<Edge> crossing) {
     double[] cuts =
-        edges.stream()
-            .filter(edge -> edge.crosses(v))
-            .mapToDouble(edge -> edge.at(v))
-            .sorted()
-            .toArray();
+        edges.stream().filter(crossing).mapToDouble(edge -> edge.at(offsetM)).sorted().toArray();
     List<Chord> chords = new ArrayList<>();
     for (int i = 0; i + 1 < cuts.length; i += 2) {
       chords.add(new Chord(cuts[i], cuts[i + 1], offsetM));
