@@ -28,12 +28,26 @@ public record FigureSide(
     boolean turnedDown,
     boolean existing) {
 
+  /**
+   * A turn of less than a degree is no corner: points are written to 1/16 in, so one on a straight
+   * line seldom lies exactly on it.
+   */
+  private static final double NO_CORNER_DEG = 1;
+
   /** Returns whether the side's first corner is an outside corner. */
   public boolean startsAtOutsideCorner() {
-    return startAngleDeg < 180;
+    return startAngleDeg < 180 - NO_CORNER_DEG;
   }
 
   public boolean endsAtOutsideCorner() {
-    return endAngleDeg < 180;
+    return endAngleDeg < 180 - NO_CORNER_DEG;
+  }
+
+  public boolean startsAtReentrantCorner() {
+    return startAngleDeg > 180 + NO_CORNER_DEG;
+  }
+
+  public boolean endsAtReentrantCorner() {
+    return endAngleDeg > 180 + NO_CORNER_DEG;
   }
 }
