@@ -14,7 +14,10 @@ public interface OnOffer {
   /** Returns the longest stock length on offer of a board or bar. */
   Optional<Length> longestStock(MaterialKey key);
 
-  /** Returns the cheapest price of one own unit (a foot of board, one stake), tiers aside. */
+  /**
+   * Returns the cheapest price of one own unit (a foot of board, one stake), tiers aside; feet, yd3
+   * …
+   */
   Optional<BigDecimal> leastPrice(MaterialKey key);
 
   /** Returns the sheet or roll sizes on offer of a mesh or retarder: length along, then width. */
