@@ -17,9 +17,12 @@ import org.pourbook.takeoff.MaterialKey;
  * @param needed this row's own, in {@code unit}
  * @param unit the material's own unit in the job's system, or an extra's unit as written
  * @param price the row of the price book at its tier; empty: no price
+ * @param item the supplier's code; of unpriced boards and bars the stock length
  * @param packHolds own units in one order unit
  * @param packs order units; of concrete the order quantity; a job's share of a shared order may be
  *     a fraction
+ * @param amount of a job's own purchase packs × price, rounded; of a shared order the job's share
+ *     to the cent, which may differ from that by a cent
  * @param orders numbers of the orders that hold it; several where pours are dated apart
  */
 public record Line(
@@ -31,6 +34,7 @@ public record Line(
     double needed,
     String unit,
     Optional<Price> price,
+    String item,
     double packHolds,
     BigDecimal packs,
     String orderUnit,
@@ -40,5 +44,26 @@ public record Line(
     List<String> orders) {
   public Line {
     orders = List.copyOf(orders);
+  }
+
+  /** Returns this row as the first of its material, which holds net and allowance. */
+  Line withNet(double netOfAll, double allowanceOfAll) {
+    return new Line(
+        job,
+        units,
+        key,
+        OptionalDouble.of(netOfAll),
+        OptionalDouble.of(allowanceOfAll),
+        needed,
+        unit,
+        price,
+        item,
+        packHolds,
+        packs,
+        orderUnit,
+        amount,
+        service,
+        neededBy,
+        orders);
   }
 }

@@ -15,6 +15,7 @@ import org.pourbook.takeoff.MaterialKey;
  * @param deliverTo the shared name, or the job's code for {@code site}
  * @param site the address printed for the driver
  * @param goods sum of the goods lines; fees, tax and total beside
+ * @param taxPercent empty where jobs of different rates share the order, or without a supplier
  * @param complete false when a line has no price
  */
 public record Order(
@@ -27,6 +28,7 @@ public record Order(
     List<OrderLine> lines,
     Money goods,
     Money fees,
+    Optional<BigDecimal> taxPercent,
     Money tax,
     Money total,
     boolean complete,
@@ -40,6 +42,7 @@ public record Order(
   /**
    * A line of an order, goods or a fee.
    *
+   * @param item the supplier's code; of unpriced boards and bars the stock length
    * @param fee true for {@code delivery}, {@code short load} …; then {@code key.material()} is the
    *     fee's name
    * @param orderBy needed by less the lead days, in working days

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,15 +12,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.pourbook.measure.Length;
+import org.pourbook.measure.Unit;
+import org.pourbook.measure.UnitSystem;
+import org.pourbook.takeoff.Material;
 import org.pourbook.takeoff.MaterialKey;
 import org.pourbook.takeoff.OnOffer;
 
 /** The prices and suppliers of a batch, in one currency. */
 public final class PriceBook implements OnOffer {
 
+  /** A book without prices. */
+  public static final PriceBook EMPTY = new PriceBook(List.of(), List.of(), "");
+
   private final List<Price> prices;
   private final List<Supplier> suppliers;
   private final String currency;
+  private final Map<String, Supplier> byName = new HashMap<>();
   private final Map<String, List<Price>> byMaterial = new LinkedHashMap<>();
 
   /**
@@ -31,6 +39,7 @@ public final class PriceBook implements OnOffer {
     this.prices = List.copyOf(prices);
     this.suppliers = List.copyOf(suppliers);
     this.currency = currency;
+    this.suppliers.forEach(supplier -> byName.putIfAbsent(supplier.name(), supplier));
     for (Price price : this.prices) {
       byMaterial
           .computeIfAbsent(MaterialKey.normal(price.key().material()), k -> new ArrayList<>())
@@ -50,9 +59,15 @@ public final class PriceBook implements OnOffer {
     return currency;
   }
 
-  /** Returns the supplier of that name; suppliers named only in Prices have no fees and no tax. */
+  /** Returns the supplier of that name, if the Suppliers sheet holds it. */
   public Optional<Supplier> supplier(String name) {
-    return suppliers.stream().filter(supplier -> supplier.name().equals(name)).findFirst();
+    return Optional.ofNullable(byName.get(name));
+  }
+
+  /** Returns the supplier of a row; one named only in Prices has no fees and no tax. */
+  public Supplier supplierOf(Price price) {
+    return supplier(price.supplier())
+        .orElseGet(() -> Supplier.named(price.supplier(), price.place()));
   }
 
   /** Returns the rows that answer a key: its own size, and rows without a size. */
@@ -84,16 +99,18 @@ public final class PriceBook implements OnOffer {
 
   @Override
   public Optional<BigDecimal> leastPrice(MaterialKey key) {
-    return answering(key).stream().map(PriceBook::perOwnUnit).min(Comparator.naturalOrder());
+    OwnUnit own =
+        Material.named(key.material())
+            .map(material -> OwnUnit.of(material, UnitSystem.FT_IN))
+            .orElse(OwnUnit.written(Unit.EACH.label()));
+    return answering(key).stream()
+        .map(price -> perBaseUnit(price, key, own))
+        .min(Comparator.naturalOrder());
   }
 
-  private static BigDecimal perOwnUnit(Price price) {
-    BigDecimal perPiece = price.price().divide(price.pack(), 9, RoundingMode.HALF_UP);
-    return price
-        .stockLength()
-        .map(
-            length -> perPiece.divide(BigDecimal.valueOf(length.metres()), 9, RoundingMode.HALF_UP))
-        .orElse(perPiece);
+  private static BigDecimal perBaseUnit(Price price, MaterialKey key, OwnUnit own) {
+    double held = OrderUnits.held(price, key, own);
+    return price.price().divide(BigDecimal.valueOf(held), 9, RoundingMode.HALF_UP);
   }
 
   @Override

@@ -14,7 +14,10 @@ public interface OnOffer {
   /** Returns the longest stock length on offer of a board or bar. */
   Optional<Length> longestStock(MaterialKey key);
 
-  /** Returns the cheapest price of one metre of board or bar, or of one stake, tiers aside. */
+  /**
+   * Returns the cheapest price of one metre of board or bar, of one stake, of one base unit of any
+   * other material's dimension, tiers aside.
+   */
   Optional<BigDecimal> leastPrice(MaterialKey key);
 
   /** Returns the sheet or roll sizes on offer of a mesh or retarder: length along, then width. */

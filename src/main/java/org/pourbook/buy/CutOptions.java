@@ -1,0 +1,127 @@
+package org.pourbook.buy;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.pourbook.cut.CutJob;
+import org.pourbook.cut.CutPlanner;
+import org.pourbook.cut.CutResult;
+import org.pourbook.job.Job;
+import org.pourbook.job.Setting;
+import org.pourbook.measure.Length;
+import org.pourbook.takeoff.Material;
+import org.pourbook.takeoff.PieceNeed;
+
+/**
+ * The ways to meet a cut-planned lot (CUT-1): one a supplier, each with the supplier's own plan.
+ */
+final class CutOptions {
+
+  /** Cut step of a plan that jobs of both systems share. */
+  private static final Length SHARED_STEP = Length.ofInches(1, 16);
+
+  /** What can be had, and why nothing can. */
+  record Result(List<Option> options, List<String> failures) {}
+
+  private final Lot lot;
+  private final PriceBook prices;
+  private final CutPlanner planner;
+  private final List<CutPiece> pieces = new ArrayList<>();
+
+  private CutOptions(Lot lot, PriceBook prices, CutPlanner planner) {
+    this.lot = lot;
+    this.prices = prices;
+    this.planner = planner;
+    for (Portion portion : lot.portions()) {
+      portion.pieces().forEach(piece -> pieces.add(new CutPiece(portion, piece)));
+    }
+  }
+
+  /** Returns an option a supplier; where none can be planned, one without a price, and why. */
+  static Result of(Lot lot, PriceBook prices, CutPlanner planner) {
+    return new CutOptions(lot, prices, planner).all();
+  }
+
+  private Result all() {
+    Map<String, List<CutStock>> bySupplier = new LinkedHashMap<>();
+    for (Offer offer : Offer.of(prices.answering(lot.key()))) {
+      bySupplier
+          .computeIfAbsent(offer.supplier(), k -> new ArrayList<>())
+          .addAll(CutStock.of(offer, lot, usual()));
+    }
+    List<String> failures = new ArrayList<>();
+    List<Option> options = planned(bySupplier, true, failures);
+    if (options.isEmpty()) {
+      options = planned(bySupplier, false, new ArrayList<>());
+    }
+    if (options.isEmpty()) {
+      options = planned(Map.of("", CutStock.unpriced(usual())), false, failures);
+    }
+    if (options.isEmpty()) {
+      options = CountedOptions.of(lot, PriceBook.EMPTY);
+    }
+    boolean nothingSold = bySupplier.isEmpty() && options.get(0).plan().isPresent();
+    boolean fine = options.get(0).isPriced() || nothingSold;
+    return new Result(options, fine ? List.of() : failures);
+  }
+
+  private List<Length> usual() {
+    Material material = Material.named(lot.key().material()).orElseThrow();
+    return StockLengths.usual(material, lot.jobs().get(0).units());
+  }
+
+  private List<Option> planned(
+      Map<String, List<CutStock>> bySupplier, boolean inStockOnly, List<String> failures) {
+    List<Option> options = new ArrayList<>();
+    bySupplier.forEach(
+        (supplier, stock) -> {
+          String who = supplier.isEmpty() ? "stock of the usual lengths" : "stock of " + supplier;
+          if (stock.isEmpty()) {
+            failures.add(who + ": no Stock length is given");
+            return;
+          }
+          CutResult result = planner.plan(cutJob(stock, inStockOnly));
+          if (result instanceof CutResult.Planned plan) {
+            options.add(CutPurchases.option(lot, pieces, stock, plan, prices, !inStockOnly));
+          } else if (result instanceof CutResult.Impossible impossible) {
+            failures.add(who + ": " + impossible.why());
+          }
+        });
+    return options;
+  }
+
+  private CutJob cutJob(List<CutStock> stock, boolean inStockOnly) {
+    List<CutJob.Piece> wanted = new ArrayList<>();
+    for (CutPiece piece : pieces) {
+      PieceNeed need = piece.need();
+      wanted.add(new CutJob.Piece(need.length(), need.count(), Integer.toString(wanted.size())));
+    }
+    List<CutJob.Stock> offered = new ArrayList<>();
+    for (CutStock item : stock) {
+      int limit = inStockOnly ? item.limit() : Integer.MAX_VALUE;
+      offered.add(
+          new CutJob.Stock(
+              Integer.toString(offered.size()), item.length(), item.costMicros(), limit));
+    }
+    return new CutJob(wanted, offered, kerf(), step());
+  }
+
+  private Length kerf() {
+    boolean bar = Material.named(lot.key().material()).orElseThrow() == Material.BAR;
+    Setting setting = bar ? Setting.SAW_KERF_BAR : Setting.SAW_KERF;
+    return lot.jobs().stream()
+        .map(job -> job.practice().length(setting))
+        .reduce(Length.ZERO, Length::max);
+  }
+
+  private Length step() {
+    List<Length> steps = lot.jobs().stream().map(CutOptions::step).distinct().toList();
+    return steps.size() == 1 ? steps.get(0) : SHARED_STEP;
+  }
+
+  private static Length step(Job job) {
+    Length usual = job.units().isMetric() ? Length.ofMillimetres(1) : SHARED_STEP;
+    return job.practice().value(Setting.CUT_STEP).length().orElse(usual);
+  }
+}

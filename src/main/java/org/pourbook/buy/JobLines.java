@@ -1,0 +1,69 @@
+package org.pourbook.buy;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.pourbook.job.Job;
+import org.pourbook.measure.Money;
+
+/** Rows of the Materials sheet: each job's share of what was bought. */
+final class JobLines {
+
+  /** What orders bring of a purchase for one job. */
+  private static final class Brought {
+    private Money amount = Money.ZERO;
+    private final Set<String> orders = new LinkedHashSet<>();
+  }
+
+  private final Map<Purchase, Map<String, Brought>> brought = new IdentityHashMap<>();
+
+  private JobLines(List<OrderDraft> drafts) {
+    for (int i = 0; i < drafts.size(); i++) {
+      String number = Orders.number(i);
+      for (OrderDraft.Good good : drafts.get(i).goods()) {
+        Map<String, Brought> byJob =
+            brought.computeIfAbsent(good.purchase(), k -> new LinkedHashMap<>());
+        good.byJob()
+            .forEach(
+                (job, amount) -> {
+                  Brought sum = byJob.computeIfAbsent(job, k -> new Brought());
+                  sum.amount = sum.amount.plus(amount);
+                  sum.orders.add(number);
+                });
+      }
+    }
+  }
+
+  /** Returns the lines: by job in the batch's order, then material and size. */
+  static List<Line> of(List<Job> jobs, List<Choice> choices, List<OrderDraft> drafts) {
+    JobLines lines = new JobLines(drafts);
+    Map<String, List<JobPart>> parts = new LinkedHashMap<>();
+    jobs.forEach(job -> parts.put(job.code(), new ArrayList<>()));
+    for (Choice choice : choices) {
+      for (Job job : choice.lot().jobs()) {
+        parts.computeIfAbsent(job.code(), k -> new ArrayList<>()).add(lines.part(job, choice));
+      }
+    }
+    List<Line> all = new ArrayList<>();
+    for (List<JobPart> ofJob : parts.values()) {
+      ofJob.sort(Comparator.comparing(part -> part.lot().key(), Lots.TRADE_ORDER));
+      all.addAll(LineRows.of(ofJob));
+    }
+    return all;
+  }
+
+  private JobPart part(Job job, Choice choice) {
+    List<JobPart.Bought> bought = new ArrayList<>();
+    for (Purchase purchase : choice.option().purchases()) {
+      Brought sum =
+          brought.getOrDefault(purchase, Map.of()).getOrDefault(job.code(), new Brought());
+      bought.add(new JobPart.Bought(purchase, sum.amount, List.copyOf(sum.orders)));
+    }
+    return new JobPart(job, choice.lot(), bought);
+  }
+}

@@ -1,0 +1,72 @@
+package org.pourbook.buy;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.pourbook.job.Job;
+import org.pourbook.takeoff.Material.Planning;
+import org.pourbook.takeoff.MaterialKey;
+
+/**
+ * What goes to one supplier whole (BUY-3): a material in a size for a job, or for the jobs that
+ * share a delivery.
+ *
+ * @param service counted under Services, not Materials
+ * @param delivered brought by the supplier, so that a delivery fee may be due
+ * @param portions several jobs with one delivery, or one job with one delivery or more
+ */
+record Lot(
+    MaterialKey key,
+    Planning planning,
+    boolean service,
+    boolean delivered,
+    List<Portion> portions) {
+  Lot {
+    portions = List.copyOf(portions);
+  }
+
+  /** Returns the unit in which prices' packs are understood: the first job's. */
+  OwnUnit unit() {
+    return portions.get(0).unit();
+  }
+
+  double needed() {
+    return portions.stream().mapToDouble(Portion::needed).sum();
+  }
+
+  double net() {
+    return portions.stream().mapToDouble(Portion::net).sum();
+  }
+
+  /** Returns the jobs, by code. */
+  List<Job> jobs() {
+    Map<String, Job> byCode = new TreeMap<>();
+    portions.forEach(portion -> byCode.putIfAbsent(portion.job().code(), portion.job()));
+    return List.copyOf(byCode.values());
+  }
+
+  List<Portion> portionsOf(Job job) {
+    return portions.stream().filter(portion -> portion.job().code().equals(job.code())).toList();
+  }
+
+  /** Returns the deliveries, first to last. */
+  List<Delivery> deliveries() {
+    return portions.stream().map(Portion::delivery).distinct().sorted().toList();
+  }
+
+  /** Returns how much each delivery needs, first to last. */
+  Map<Delivery, Double> neededByDelivery() {
+    Map<Delivery, Double> needed = new LinkedHashMap<>();
+    deliveries().forEach(delivery -> needed.put(delivery, 0.0));
+    portions.forEach(portion -> needed.merge(portion.delivery(), portion.needed(), Double::sum));
+    return needed;
+  }
+
+  /** Returns how much each of {@link #jobs} needs. */
+  List<Double> weights() {
+    return jobs().stream()
+        .map(job -> portionsOf(job).stream().mapToDouble(Portion::needed).sum())
+        .toList();
+  }
+}

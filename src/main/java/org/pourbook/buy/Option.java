@@ -1,0 +1,50 @@
+package org.pourbook.buy;
+
+import java.util.List;
+import java.util.Optional;
+import org.pourbook.cut.CutResult;
+import org.pourbook.measure.Money;
+
+/**
+ * One supplier's way to meet a lot whole.
+ *
+ * @param supplier empty where nobody prices it
+ * @param plan of a cut-planned material
+ * @param pours of ready-mixed concrete
+ * @param cautions told to every job of the lot when this option is chosen
+ */
+record Option(
+    Optional<Supplier> supplier,
+    List<Purchase> purchases,
+    Optional<CutResult.Planned> plan,
+    List<PourOrder> pours,
+    List<String> cautions) {
+  Option {
+    purchases = List.copyOf(purchases);
+    pours = List.copyOf(pours);
+    cautions = List.copyOf(cautions);
+  }
+
+  static Option of(Supplier supplier, List<Purchase> purchases, List<String> cautions) {
+    return new Option(Optional.of(supplier), purchases, Optional.empty(), List.of(), cautions);
+  }
+
+  /** Returns what is bought where nobody prices the material. */
+  static Option unpriced(List<Purchase> purchases) {
+    return new Option(Optional.empty(), purchases, Optional.empty(), List.of(), List.of());
+  }
+
+  Money goods() {
+    return Money.sum(purchases.stream().map(Purchase::amount).toList());
+  }
+
+  /** Returns the truck fees of all pours. */
+  Money loadFees() {
+    return Money.sum(
+        pours.stream().map(pour -> pour.plan().shortFee().plus(pour.plan().loadFee())).toList());
+  }
+
+  boolean isPriced() {
+    return supplier.isPresent();
+  }
+}

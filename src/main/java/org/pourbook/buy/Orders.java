@@ -1,0 +1,106 @@
+package org.pourbook.buy;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.pourbook.job.Job;
+import org.pourbook.measure.Money;
+import org.pourbook.takeoff.MaterialKey;
+
+/** Drafts numbered and worded as orders. */
+final class Orders {
+
+  private Orders() {}
+
+  /** Returns the orders, numbered in the order of the drafts. */
+  static List<Order> of(List<OrderDraft> drafts) {
+    List<Order> orders = new ArrayList<>();
+    for (OrderDraft draft : drafts) {
+      orders.add(order(number(orders.size()), draft));
+    }
+    return orders;
+  }
+
+  /** Returns the number of the order at an index. */
+  static String number(int index) {
+    return String.format(Locale.ROOT, "PB-%03d", index + 1);
+  }
+
+  private static Order order(String number, OrderDraft draft) {
+    Money goods = draft.goodsAmount();
+    Money fees = draft.feesAmount();
+    Money tax = draft.tax();
+    return new Order(
+        number,
+        draft.supplier(),
+        draft.delivery().deliverTo(),
+        site(draft),
+        draft.jobs().stream().map(Job::code).toList(),
+        draft.delivery().day(),
+        lines(draft),
+        goods,
+        fees,
+        draft.taxPercent(),
+        tax,
+        goods.plus(fees).plus(tax),
+        draft.isComplete(),
+        OrderNotes.of(draft));
+  }
+
+  private static String site(OrderDraft draft) {
+    boolean ownSite = draft.delivery().job().equals(Optional.of(draft.delivery().deliverTo()));
+    return ownSite ? draft.jobs().get(0).site() : draft.delivery().deliverTo();
+  }
+
+  private static List<Order.OrderLine> lines(OrderDraft draft) {
+    List<Order.OrderLine> lines = new ArrayList<>();
+    for (OrderDraft.Good good : draft.goods()) {
+      lines.add(goods(lines.size() + 1, draft, good));
+    }
+    for (OrderDraft.Fee fee : draft.fees()) {
+      lines.add(fee(lines.size() + 1, draft, fee));
+    }
+    return lines;
+  }
+
+  private static Order.OrderLine goods(int number, OrderDraft draft, OrderDraft.Good good) {
+    Optional<Price> price = good.purchase().price();
+    Optional<LocalDate> orderBy =
+        draft
+            .delivery()
+            .day()
+            .map(day -> WorkingDays.before(day, price.map(Price::leadDays).orElse(0)));
+    return new Order.OrderLine(
+        number,
+        false,
+        good.lot().jobs().stream().map(Job::code).toList(),
+        good.lot().key(),
+        good.purchase().item(),
+        price.map(Price::description).orElse(""),
+        orderBy,
+        good.packs(),
+        good.purchase().orderUnit(),
+        price.map(Price::price),
+        price.map(row -> good.amount()),
+        good.isTaxable());
+  }
+
+  private static Order.OrderLine fee(int number, OrderDraft draft, OrderDraft.Fee fee) {
+    return new Order.OrderLine(
+        number,
+        true,
+        draft.jobs().stream().map(Job::code).toList(),
+        new MaterialKey(fee.name(), ""),
+        "",
+        "",
+        Optional.empty(),
+        BigDecimal.ONE,
+        "each",
+        Optional.of(fee.amount().amount()),
+        Optional.of(fee.amount()),
+        false);
+  }
+}

@@ -1,0 +1,70 @@
+package org.pourbook.buy;
+
+import static org.pourbook.problem.Standing.COMMON_PRACTICE;
+import static org.pourbook.problem.Standing.FROM_MEMORY;
+
+import org.pourbook.job.Pour;
+import org.pourbook.job.Practice;
+import org.pourbook.job.Setting;
+import org.pourbook.takeoff.Source;
+
+/**
+ * How fast a pour takes concrete, and how old that is when it leaves the truck.
+ *
+ * @param m3PerMinute placed by the crew
+ * @param minutesAway from batching to arrival
+ * @param limitMinutes from batching to the end of discharge
+ */
+record PlacingTimes(double m3PerMinute, double minutesAway, double limitMinutes) {
+
+  /** Crew for which placing rates are given. */
+  private static final double USUAL_CREW = 5;
+
+  /** Returns the times of a pour with a supplier; the rate is in proportion to the crew. */
+  @Source(
+      rule = "POUR-2",
+      says = "Placing rate in proportion to the crew; a truck arrives when the one before is empty",
+      value = "chute 15, pump 20, barrow 3 yd3/h for a crew of 5",
+      standing = COMMON_PRACTICE)
+  static PlacingTimes of(Portion portion, Supplier supplier) {
+    Practice practice = portion.job().practice();
+    Pour pour = portion.job().pour(portion.pour());
+    Setting rate =
+        switch (pour.placing()) {
+          case CHUTE -> Setting.PLACING_RATE_CHUTE;
+          case PUMP -> Setting.PLACING_RATE_PUMP;
+          case BARROW -> Setting.PLACING_RATE_BARROW;
+        };
+    return new PlacingTimes(
+        practice.number(rate) * pour.crew() / USUAL_CREW / 60,
+        ConcreteOptions.or(supplier.minutesAway(), practice, Setting.MINUTES_AWAY),
+        practice.number(Setting.DISCHARGE_LIMIT));
+  }
+
+  double minutesFor(double volumeM3) {
+    return volumeM3 / m3PerMinute;
+  }
+
+  /**
+   * Returns the most that can be discharged in time; without end where the truck comes too late.
+   */
+  @Source(
+      rule = "CON-8",
+      says = "With slow placing a load is no larger than can be discharged within the limit",
+      value = "90 min from batching",
+      standing = FROM_MEMORY)
+  double largestLoadM3() {
+    double left = limitMinutes - minutesAway;
+    return left > 0 ? left * m3PerMinute : Double.MAX_VALUE;
+  }
+
+  /** Returns the minutes from batching to the end of discharge of a load. */
+  @Source(
+      rule = "POUR-3",
+      says = "Age at the end of discharge is the time away and the time to discharge",
+      value = "caution over 90 min",
+      standing = FROM_MEMORY)
+  double ageMinutes(double volumeM3) {
+    return minutesAway + minutesFor(volumeM3);
+  }
+}
