@@ -1,0 +1,115 @@
+package org.pourbook.book.out;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.pourbook.buy.CutSheet;
+import org.pourbook.cut.CutResult;
+import org.pourbook.desk.Estimate;
+import org.pourbook.measure.Length;
+import org.pourbook.measure.LengthFormat;
+import org.pourbook.measure.UnitSystem;
+
+/** How boards and bars are cut from stock, and how near to the best possible that is. */
+final class CutSheets {
+
+  private CutSheets() {}
+
+  record Row(CutSheet sheet, CutResult.Pattern pattern) {
+    UnitSystem units() {
+      return sheet.units();
+    }
+  }
+
+  static SheetSpec<Row> cutList(Estimate estimate, BatchUnits units) {
+    List<Row> rows = new ArrayList<>();
+    for (CutSheet sheet : estimate.bought().cutSheets()) {
+      sheet.patterns().forEach(pattern -> rows.add(new Row(sheet, pattern)));
+    }
+    List<Column<Row>> columns = new ArrayList<>();
+    columns.add(Column.prose("Job", 12, row -> String.join(", ", row.sheet().jobs())));
+    columns.addAll(units.column(Row::units));
+    columns.add(Column.text("Material", 13, row -> row.sheet().key().material()));
+    columns.add(Column.text("Size", 8, row -> row.sheet().key().size()));
+    columns.addAll(
+        BatchUnits.lengths(
+            units.lengthHeading("Stock length"),
+            "Stock length as read",
+            Row::units,
+            row -> Optional.of(row.pattern().stock().length())));
+    columns.add(Column.count("Pieces of stock", 8, row -> row.pattern().times()));
+    columns.add(Column.prose("Cuts", 38, CutSheets::cuts));
+    columns.add(Column.prose("Goes to", 38, CutSheets::goesTo));
+    columns.addAll(
+        BatchUnits.lengths(
+            units.lengthHeading("Offcut"),
+            "Offcut as read",
+            Row::units,
+            row -> Optional.of(row.pattern().offcut())));
+    columns.add(Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK));
+    return SheetSpec.landscape(
+        "Cut list", "How each stock piece is cut; tick when done.", columns, rows);
+  }
+
+  /** Returns the cuts of one stock piece, longest first: {@code 2 x 13'-7 1/8" + 1 x 4'-0"}. */
+  static String cuts(Row row) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    row.pattern().cuts().stream()
+        .sorted((one, other) -> other.length().compareTo(one.length()))
+        .forEach(cut -> counts.merge(read(cut.length(), row.units()), cut.count(), Integer::sum));
+    return counts.entrySet().stream()
+        .map(entry -> entry.getValue() + " x " + entry.getKey())
+        .collect(Collectors.joining(" + "));
+  }
+
+  private static String goesTo(Row row) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    row.pattern().cuts().forEach(cut -> counts.merge(cut.goesTo(), cut.count(), Integer::sum));
+    return counts.entrySet().stream()
+        .map(
+            entry ->
+                entry.getValue() == 1
+                    ? entry.getKey()
+                    : entry.getKey() + " (" + entry.getValue() + ")")
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String read(Length length, UnitSystem units) {
+    return LengthFormat.of(length, units);
+  }
+
+  static SheetSpec<CutSheet> cutProof(Estimate estimate) {
+    return SheetSpec.portrait(
+        "Cut proof",
+        "What each cut plan costs, beside a lower bound that no plan can beat.",
+        List.of(
+            Column.prose("Job", 18, sheet -> String.join(", ", sheet.jobs())),
+            Column.text("Material", 16, sheet -> sheet.key().material()),
+            Column.text("Size", 12, sheet -> sheet.key().size()),
+            Column.money("Cost", 12, CutSheet::cost),
+            Column.money("Lower bound", 12, CutSheet::bound),
+            Column.of("Gap %", Look.PERCENT, 9, CutSheets::gap),
+            Column.cell("Proven", Look.TEXT, 9, sheet -> Cell.ofYesNo(sheet.proven()))),
+        estimate.bought().cutSheets());
+  }
+
+  private static Cell gap(At<CutSheet> at) {
+    double cost = at.record().cost().amount().doubleValue();
+    double bound = at.record().bound().amount().doubleValue();
+    String costCell = at.cell("Cost");
+    return Cell.formula(
+        "IF("
+            + costCell
+            + "=0,0,("
+            + costCell
+            + "-"
+            + at.cell("Lower bound")
+            + ")/"
+            + costCell
+            + "*100)",
+        cost == 0 ? 0 : (cost - bound) / cost * 100);
+  }
+}

@@ -1,0 +1,141 @@
+package org.pourbook.book.out;
+
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+
+/** The named styles of every output: one look, here and nowhere else. */
+enum Look {
+  /** The sheet's name. */
+  TITLE(Ink.ACCENT, 15, true, Line.NONE, "@"),
+  /** The sentence below it. */
+  SAYS(Ink.GREY, 9, false, Line.NONE, "@"),
+  HEADING(Ink.TEXT, 9, true, Line.HEADING, "@"),
+  HEADING_NUMBER(Ink.TEXT, 9, true, Line.HEADING, "@"),
+
+  TEXT(Ink.TEXT, 9, false, Line.ROW, "@"),
+  /** Text that runs over several lines. */
+  PROSE(Ink.TEXT, 9, false, Line.ROW, "@"),
+  LINK(Ink.ACCENT, 9, false, Line.ROW, "General"),
+  /** A box to tick. */
+  TICK(Ink.TEXT, 9, false, Line.BOX, "@"),
+  /** A value as the input held it. */
+  GIVEN(Ink.TEXT, 9, false, Line.ROW, "General"),
+  COUNT(Ink.TEXT, 9, false, Line.ROW, "#,##0"),
+  NUMBER(Ink.TEXT, 9, false, Line.ROW, "#,##0.00"),
+  PERCENT(Ink.TEXT, 9, false, Line.ROW, "0.0"),
+  MONEY(Ink.TEXT, 9, false, Line.ROW, "#,##0.00"),
+  PRICE(Ink.TEXT, 9, false, Line.ROW, "#,##0.00??"),
+  DATE(Ink.TEXT, 9, false, Line.ROW, "mmm d, yyyy"),
+  TIME(Ink.TEXT, 9, false, Line.ROW, "h:mm AM/PM"),
+  /** Figures that the office may change. */
+  EDIT_PRICE(Ink.ACCENT, 9, false, Line.DOTTED, "#,##0.00??"),
+  EDIT_PERCENT(Ink.ACCENT, 9, false, Line.DOTTED, "0.0"),
+
+  TOTAL_TEXT(Ink.TEXT, 9, true, Line.NONE, "@"),
+  TOTAL_COUNT(Ink.TEXT, 9, true, Line.NONE, "#,##0"),
+  TOTAL_NUMBER(Ink.TEXT, 9, true, Line.NONE, "#,##0.00"),
+
+  /** Small words above or before what they name, on printed orders. */
+  LABEL(Ink.GREY, 8, false, Line.NONE, "@"),
+  /** Plain words on printed orders. */
+  PLAIN(Ink.TEXT, 9, false, Line.NONE, "@"),
+  PLAIN_DATE(Ink.TEXT, 9, true, Line.NONE, "ddd mmm d, yyyy"),
+  /** A line to write on. */
+  BLANK_LINE(Ink.TEXT, 9, false, Line.WRITE, "@");
+
+  /** The colours: one accent, and greys. */
+  enum Ink {
+    TEXT("262626"),
+    GREY("595959"),
+    ACCENT("1F5C70");
+
+    private final String rgb;
+
+    Ink(String rgb) {
+      this.rgb = rgb;
+    }
+
+    String rgb() {
+      return rgb;
+    }
+  }
+
+  /** The lines round a cell. */
+  enum Line {
+    NONE,
+    /** A hair line below. */
+    ROW,
+    /** The band of the headings. */
+    HEADING,
+    DOTTED,
+    BOX,
+    WRITE
+  }
+
+  private final Ink ink;
+  private final int points;
+  private final boolean bold;
+  private final Line line;
+  private final String format;
+
+  Look(Ink ink, int points, boolean bold, Line line, String format) {
+    this.ink = ink;
+    this.points = points;
+    this.bold = bold;
+    this.line = line;
+    this.format = format;
+  }
+
+  Ink ink() {
+    return ink;
+  }
+
+  int points() {
+    return points;
+  }
+
+  boolean isBold() {
+    return bold;
+  }
+
+  Line line() {
+    return line;
+  }
+
+  String format() {
+    return format;
+  }
+
+  /** Returns whether numbers are shown, which are aligned at the right as their heading is. */
+  boolean isNumber() {
+    return format.contains("0");
+  }
+
+  boolean isWrapped() {
+    return this == PROSE || line == Line.HEADING;
+  }
+
+  HorizontalAlignment alignment() {
+    if (isNumber() || this == HEADING_NUMBER || this == TIME) {
+      return HorizontalAlignment.RIGHT;
+    }
+    return this == GIVEN ? HorizontalAlignment.GENERAL : HorizontalAlignment.LEFT;
+  }
+
+  /** Returns the look of a cell: days and times of the input are shown as such. */
+  Look holding(Cell value) {
+    if (this == GIVEN && value instanceof Cell.Day) {
+      return DATE;
+    }
+    return this == GIVEN && value instanceof Cell.Clock ? TIME : this;
+  }
+
+  /** Returns the look of the heading above cells of this look. */
+  Look heading() {
+    return alignment() == HorizontalAlignment.RIGHT ? HEADING_NUMBER : HEADING;
+  }
+
+  /** Returns the look of a total of cells of this look. */
+  Look total() {
+    return this == COUNT ? TOTAL_COUNT : TOTAL_NUMBER;
+  }
+}

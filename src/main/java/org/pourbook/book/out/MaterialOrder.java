@@ -1,0 +1,37 @@
+package org.pourbook.book.out;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
+import org.pourbook.buy.Line;
+import org.pourbook.desk.Estimate;
+import org.pourbook.takeoff.MaterialKey;
+
+/**
+ * The order of a job's materials on Materials, which Takeoff follows; other materials come after.
+ */
+final class MaterialOrder {
+
+  private MaterialOrder() {}
+
+  static Comparator<MaterialKey> of(Estimate estimate, String job) {
+    Map<String, Integer> materials = new HashMap<>();
+    Map<MaterialKey, Integer> keys = new HashMap<>();
+    for (Line line : estimate.bought().lines()) {
+      if (line.job().equals(job)) {
+        MaterialKey key = line.key().normal();
+        materials.putIfAbsent(key.material(), materials.size());
+        keys.putIfAbsent(key, keys.size());
+      }
+    }
+    return Comparator.comparingInt((MaterialKey key) -> rank(materials, key.normal().material()))
+        .thenComparing(key -> key.normal().material())
+        .thenComparingInt(key -> keys.getOrDefault(key.normal(), Integer.MAX_VALUE))
+        .thenComparing(MaterialKey::normal);
+  }
+
+  /** What only informs has no material and comes first. */
+  private static int rank(Map<String, Integer> ranks, String material) {
+    return material.isEmpty() ? -1 : ranks.getOrDefault(material, Integer.MAX_VALUE);
+  }
+}

@@ -1,0 +1,54 @@
+package org.pourbook.book.out;
+
+import java.util.List;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.pourbook.buy.Order;
+
+/** The printed orders, each on a page of its own. */
+final class OrderPages implements Sheet {
+
+  static final String NAME = "Order pages";
+
+  /** Beyond these a batch's orders are sent from the Orders sheet. */
+  static final int MOST_PAGES = 1_000;
+
+  private static final int[] WIDTHS = {5, 11, 17, 13, 24, 9, 9, 11, 12};
+
+  private final OrdersSheet orders;
+  private final OrderTotalsSheet totals;
+
+  OrderPages(OrdersSheet orders, OrderTotalsSheet totals) {
+    this.orders = orders;
+    this.totals = totals;
+  }
+
+  @Override
+  public String name() {
+    return NAME;
+  }
+
+  @Override
+  public void writeTo(SXSSFSheet sheet, Styles styles, Paper paper) {
+    for (int i = 0; i < WIDTHS.length; i++) {
+      sheet.setColumnWidth(i, WIDTHS[i] * SheetWriter.WIDTH_UNIT);
+    }
+    Pen pen = new Pen(sheet, new CellWriter(styles));
+    List<Order> all = totals.spec().rows();
+    if (all.isEmpty()) {
+      pen.next().write(0, Look.SAYS, Cell.of("There is nothing to order."));
+    }
+    for (int i = 0; i < Math.min(all.size(), MOST_PAGES); i++) {
+      if (i > 0) {
+        sheet.setRowBreak(pen.row());
+      }
+      new OrderPage(pen, orders, totals, all.get(i), SheetSpec.FIRST_ROW + i).write();
+    }
+    if (all.size() > MOST_PAGES) {
+      int more = all.size() - MOST_PAGES;
+      pen.next().write(0, Look.SAYS, Cell.of(more + " more orders stand on sheet Orders."));
+    }
+    sheet.setDisplayGridlines(false);
+    paper.set(sheet, false);
+    paper.setArea(sheet, pen.row(), WIDTHS.length - 1, -1);
+  }
+}

@@ -1,0 +1,40 @@
+package org.pourbook.book.out;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.pourbook.desk.Estimate;
+
+/** The sheets of an order workbook, in the order of the user's day. */
+final class OrderSheets {
+
+  private OrderSheets() {}
+
+  static List<Sheet> of(Estimate estimate) {
+    BatchUnits units = BatchUnits.of(estimate.takeOffs());
+    RulesSheet rules = new RulesSheet(RuleClasses.ALL);
+    TakeoffSheet takeoff = new TakeoffSheet(estimate, rules);
+    MaterialsSheet materials = new MaterialsSheet(estimate, units, takeoff);
+    OrdersSheet orders = new OrdersSheet(estimate, materials);
+    OrderTotalsSheet totals = new OrderTotalsSheet(estimate, orders);
+    List<Sheet> sheets = new ArrayList<>();
+    sheets.add(SummarySheet.spec(estimate, units, takeoff, materials, totals));
+    sheets.add(RecordSheets.problems(estimate));
+    sheets.add(PourSheets.cautions(estimate));
+    sheets.add(materials.spec());
+    sheets.add(orders.spec());
+    sheets.add(totals.spec());
+    sheets.add(new OrderPages(orders, totals));
+    sheets.add(PourSheets.readyList(estimate));
+    sheets.add(PourSheets.loads(estimate, units));
+    sheets.add(CutSheets.cutList(estimate, units));
+    sheets.add(SteelSheets.barList(estimate, units));
+    sheets.add(SteelSheets.bolts(estimate, units));
+    sheets.add(SteelSheets.joints(estimate, units));
+    sheets.add(takeoff.spec());
+    sheets.add(CutSheets.cutProof(estimate));
+    sheets.add(rules.spec());
+    sheets.add(RecordSheets.basis(estimate));
+    sheets.addAll(GivenSheets.specs(estimate.batch().given()));
+    return sheets;
+  }
+}

@@ -1,0 +1,95 @@
+package org.pourbook.book.out;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.pourbook.buy.Bought;
+import org.pourbook.buy.Load;
+import org.pourbook.desk.Estimate;
+import org.pourbook.measure.UnitSystem;
+import org.pourbook.takeoff.ReadyItem;
+import org.pourbook.takeoff.TakeOff;
+
+/** What counts on pour day: truckloads, the ready list, cautions. */
+final class PourSheets {
+
+  private PourSheets() {}
+
+  static SheetSpec<Load> loads(Estimate estimate, BatchUnits units) {
+    Map<String, UnitSystem> systems = new HashMap<>();
+    estimate
+        .takeOffs()
+        .forEach(takeOff -> systems.put(takeOff.job().code(), takeOff.job().units()));
+    List<Column<Load>> columns = new ArrayList<>();
+    columns.add(Column.text("Job", 9, Load::job));
+    columns.addAll(units.column(load -> of(systems, load)));
+    columns.add(Column.count("Pour", 6, Load::pour));
+    columns.add(Column.text("Mix", 13, Load::mix));
+    columns.add(Column.count("Load", 6, Load::load));
+    columns.add(
+        Column.number(
+            units.volumeHeading("Volume"),
+            Look.NUMBER,
+            9,
+            load -> BatchUnits.volume(load.volumeM3(), of(systems, load))));
+    columns.add(
+        Column.cell(
+            "Date",
+            Look.DATE,
+            12,
+            load -> Cell.ofDay(load.arrivesOn().map(LocalDateTime::toLocalDate))));
+    columns.add(Column.cell("Arrives", Look.TIME, 10, load -> new Cell.Clock(load.arrives())));
+    columns.add(Column.prose("Covers", 44, Load::covers));
+    columns.add(Column.prose("Note", 34, Load::note));
+    return SheetSpec.landscape(
+        "Loads",
+        "The truckloads of each pour, in the order of coming.",
+        columns,
+        estimate.bought().loads());
+  }
+
+  private static UnitSystem of(Map<String, UnitSystem> systems, Load load) {
+    return systems.getOrDefault(load.job(), UnitSystem.FT_IN);
+  }
+
+  static SheetSpec<SteelSheets.Of<ReadyItem>> readyList(Estimate estimate) {
+    return SheetSpec.portrait(
+        "Ready list",
+        "What to have and to check before the first truck; tick what is there.",
+        List.of(
+            Column.text("Job", 9, row -> row.job().code()),
+            Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK),
+            Column.prose("What", 46, row -> row.item().what()),
+            Column.prose("How many", 14, row -> row.item().howMany()),
+            Column.prose("Why", 50, row -> row.item().why())),
+        SteelSheets.rows(estimate, TakeOff::ready));
+  }
+
+  record CautionRow(String job, String section, String says, String rule) {}
+
+  static SheetSpec<CautionRow> cautions(Estimate estimate) {
+    List<CautionRow> rows = new ArrayList<>();
+    for (TakeOff takeOff : estimate.takeOffs()) {
+      String job = takeOff.job().code();
+      takeOff
+          .cautions()
+          .forEach(c -> rows.add(new CautionRow(job, c.section(), c.says(), c.rule())));
+      for (Bought.BuyCaution c : estimate.bought().cautions()) {
+        if (c.job().equals(job)) {
+          rows.add(new CautionRow(job, c.section(), c.says(), c.rule()));
+        }
+      }
+    }
+    return SheetSpec.landscape(
+        "Cautions",
+        "What to think of before the pour. The local code and a licensed designer decide.",
+        List.of(
+            Column.text("Job", 10, CautionRow::job),
+            Column.text("Section", 10, CautionRow::section),
+            Column.prose("Caution", 90, CautionRow::says),
+            Column.prose("Rule", 26, CautionRow::rule)),
+        rows);
+  }
+}

@@ -1,0 +1,103 @@
+package org.pourbook.book.out;
+
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.streaming.SXSSFRow;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.pourbook.problem.Place;
+
+/** Writes any declared sheet. */
+final class SheetWriter<R> {
+
+  /** Widths count in 1/256 of a character. */
+  static final int WIDTH_UNIT = 256;
+
+  private static final int TITLE_HEIGHT = 22;
+
+  private final SheetSpec<R> spec;
+  private final SXSSFSheet sheet;
+  private final CellWriter cells;
+  private final Paper paper;
+
+  SheetWriter(SheetSpec<R> spec, SXSSFSheet sheet, Styles styles, Paper paper) {
+    this.spec = spec;
+    this.sheet = sheet;
+    this.cells = new CellWriter(styles);
+    this.paper = paper;
+  }
+
+  void write() {
+    List<Column<R>> columns = spec.columns();
+    for (int i = 0; i < columns.size(); i++) {
+      sheet.setColumnWidth(i, columns.get(i).width() * WIDTH_UNIT);
+    }
+    title();
+    totals();
+    headings();
+    for (int i = 0; i < spec.rows().size(); i++) {
+      row(spec.at(i));
+    }
+    page();
+  }
+
+  private void title() {
+    SXSSFRow title = sheet.createRow(SheetSpec.TITLE_ROW - 1);
+    title.setHeightInPoints(TITLE_HEIGHT);
+    cells.write(title, 0, Look.TITLE, Cell.of(spec.name()));
+    cells.write(sheet.createRow(SheetSpec.SAYS_ROW - 1), 0, Look.SAYS, Cell.of(spec.says()));
+  }
+
+  private void totals() {
+    if (spec.rows().isEmpty() || spec.columns().stream().noneMatch(Column::totalled)) {
+      return;
+    }
+    SXSSFRow row = sheet.createRow(SheetSpec.TOTAL_ROW - 1);
+    cells.write(row, 0, Look.TOTAL_TEXT, Cell.of("Total"));
+    for (int i = 1; i < spec.columns().size(); i++) {
+      Column<R> column = spec.columns().get(i);
+      if (column.totalled()) {
+        String letter = Place.columnName(i);
+        String sum = "SUM(" + letter + SheetSpec.FIRST_ROW + ":" + letter + spec.lastRow() + ")";
+        cells.write(row, i, column.look().total(), Cell.formula(sum, sum(column)));
+      }
+    }
+  }
+
+  private double sum(Column<R> column) {
+    double sum = 0;
+    for (int i = 0; i < spec.rows().size(); i++) {
+      Cell cell = column.value().apply(spec.at(i));
+      Cell value = cell instanceof Cell.Formula formula ? formula.stored() : cell;
+      sum += value instanceof Cell.Number number ? number.number() : 0;
+    }
+    return sum;
+  }
+
+  private void headings() {
+    SXSSFRow row = sheet.createRow(SheetSpec.HEADING_ROW - 1);
+    for (int i = 0; i < spec.columns().size(); i++) {
+      Column<R> column = spec.columns().get(i);
+      cells.write(row, i, column.look().heading(), Cell.of(column.heading()));
+    }
+  }
+
+  private void row(At<R> at) {
+    SXSSFRow row = sheet.createRow(at.row() - 1);
+    for (int i = 0; i < spec.columns().size(); i++) {
+      Column<R> column = spec.columns().get(i);
+      cells.write(row, i, column.look(), column.value().apply(at));
+    }
+  }
+
+  private void page() {
+    int lastColumn = spec.columns().size() - 1;
+    sheet.createFreezePane(0, SheetSpec.HEADING_ROW);
+    if (!spec.rows().isEmpty()) {
+      sheet.setAutoFilter(
+          new CellRangeAddress(SheetSpec.HEADING_ROW - 1, spec.lastRow() - 1, 0, lastColumn));
+    }
+    sheet.setDisplayGridlines(false);
+    paper.set(sheet, spec.landscape());
+    paper.setArea(sheet, spec.lastRow() - 1, lastColumn, SheetSpec.HEADING_ROW - 1);
+  }
+}

@@ -1,0 +1,58 @@
+package org.pourbook.book.out;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Date;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
+import org.apache.poi.util.Reproducibility;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+
+/** Writes sheets as a workbook: the same bytes for the same sheets, whole or not at all. */
+final class WorkbookFile {
+
+  private static final String ENDING = ".xlsx";
+
+  /** A file says when it was made; ours says this, so that its bytes do not change. */
+  private static final Instant MADE = Instant.parse("2026-01-01T00:00:00Z");
+
+  private static final int ROWS_IN_MEMORY = 500;
+
+  private WorkbookFile() {}
+
+  /**
+   * Writes the sheets as a workbook where the name ends in {@code .xlsx}, else as a folder of CSV
+   * files.
+   */
+  static void write(List<Sheet> sheets, Paper paper, String title, Path target, boolean overwrite)
+      throws IOException {
+    if (target.toString().toLowerCase(Locale.ROOT).endsWith(ENDING)) {
+      WholeOutput.file(target, overwrite, out -> write(sheets, paper, title, out));
+    } else {
+      WholeOutput.folder(target, overwrite, folder -> CsvFolder.write(sheets, folder));
+    }
+  }
+
+  private static void write(List<Sheet> sheets, Paper paper, String title, OutputStream out)
+      throws IOException {
+    try (SXSSFWorkbook workbook = new SXSSFWorkbook(ROWS_IN_MEMORY)) {
+      Styles styles = new Styles(workbook.getXSSFWorkbook());
+      List<SXSSFSheet> made =
+          sheets.stream().map(sheet -> workbook.createSheet(sheet.name())).toList();
+      for (int i = 0; i < sheets.size(); i++) {
+        sheets.get(i).writeTo(made.get(i), styles, paper);
+      }
+      CoreProperties properties = workbook.getXSSFWorkbook().getProperties().getCoreProperties();
+      properties.setCreator("pourbook");
+      properties.setTitle(title);
+      properties.setCreated(Optional.of(Date.from(MADE)));
+      properties.setModified(Optional.of(Date.from(MADE)));
+      Reproducibility.runWithSourceDateEpoch(() -> workbook.write(out));
+    }
+  }
+}
