@@ -22,6 +22,7 @@ public final class TakeOffs {
                 DiggingTakeoff.of(job),
                 RetarderTakeoff.of(job, onOffer),
                 FloorTakeoff.of(job, onOffer),
+                SteelTakeoff.of(job, onOffer),
                 JointTakeoff.of(job),
                 PourTakeoff.of(job, onOffer),
                 ExtrasTakeoff.of(job),

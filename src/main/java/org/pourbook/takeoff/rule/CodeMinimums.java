@@ -22,14 +22,14 @@ public final class CodeMinimums {
       rule = "CON-2",
       says = "A floor on ground is at least 3-1/2 in thick",
       value = "3-1/2 in",
-      key = "IRC",
+      key = "irc-r506",
       at = "R506.1",
       standing = Standing.PUBLISHED)
   @Source(
       rule = "CON-2",
       says = "A floor on ground is at least 3-1/2 in thick",
       value = "3-1/2 in",
-      key = "IBC",
+      key = "ibc-1910",
       at = "1910.1",
       standing = Standing.PUBLISHED)
   public static boolean isThin(Length thickness) {
@@ -41,7 +41,7 @@ public final class CodeMinimums {
       rule = "BASE-1",
       says = "An inside floor lies on 4 in of base; it may be left out on well-drained soils",
       value = "4 in",
-      key = "IRC",
+      key = "irc-r506",
       at = "R506.2.2",
       standing = Standing.PUBLISHED)
   public static boolean isThinBase(Length base) {
@@ -53,7 +53,7 @@ public final class CodeMinimums {
       rule = "VR-1",
       says = "Retarder laps are at least 6 in",
       value = "6 in",
-      key = "IBC",
+      key = "ibc-1910",
       at = "1910.1",
       standing = Standing.PUBLISHED)
   public static boolean isShortLap(Length lap) {
@@ -65,7 +65,7 @@ public final class CodeMinimums {
       rule = "VR-1",
       says = "A retarder is 10 mil, ASTM E1745 Class A (6 mil in 2018 and before)",
       value = "10 mil",
-      key = "IRC",
+      key = "irc-r506",
       at = "R506.2.3 (2021)",
       standing = Standing.PUBLISHED)
   public static boolean isThinRetarder(double mil) {
@@ -77,7 +77,7 @@ public final class CodeMinimums {
       rule = "CON-5",
       says = "A footing is at least 12 in wide and 6 in thick",
       value = "12 in, 6 in",
-      key = "IRC",
+      key = "irc-r403",
       at = "R403.1",
       standing = Standing.FROM_MEMORY)
   public static boolean isSmallFooting(Length width, Length thickness) {
@@ -89,7 +89,7 @@ public final class CodeMinimums {
       rule = "JOINT-1",
       says = "Joints of an unreinforced floor stand no farther apart than 36 × its thickness",
       value = "36 × thickness",
-      key = "ACI302.1R",
+      key = "aci-302-1r",
       at = "302.1R-96, joint spacing",
       standing = Standing.PUBLISHED)
   public static boolean isWide(Length jointSpacing, Length thickness) {

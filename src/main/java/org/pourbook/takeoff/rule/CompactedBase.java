@@ -33,14 +33,14 @@ public final class CompactedBase {
       rule = "BASE-1",
       says = "Base is ordered loose: compacted volume × a factor for its material",
       value = "clean stone × 1.10, crusher run × 1.20, sand × 1.12",
-      key = "FM5-434",
+      key = "fm-5-434",
       at = "swell of gravel and sand",
       standing = Standing.FROM_MEMORY)
   @Source(
       rule = "BASE-1",
       says = "A loose cubic yard weighs by its material",
       value = "clean stone 1.35 ton (crushed limestone), crusher run 1.485 ton (gravel)",
-      key = "TM9-2320-366-10-1",
+      key = "tm-9-2320-366",
       at = "Table 2-15",
       standing = Standing.PUBLISHED)
   @Source(
@@ -68,13 +68,6 @@ public final class CompactedBase {
               + " what edges, thickenings and footings displace in it",
       value = "margin 6 in",
       standing = Standing.COMMON_PRACTICE)
-  @Source(
-      rule = "BASE-1",
-      says = "The usual base is 4 in of clean graded sand, gravel or crushed stone",
-      value = "4 in",
-      key = "IRC",
-      at = "R506.2.2",
-      standing = Standing.PUBLISHED)
   public static double compactedM3(double areaM2, double thicknessM, double displacedM3) {
     return Math.max(0, areaM2 * thicknessM - displacedM3);
   }

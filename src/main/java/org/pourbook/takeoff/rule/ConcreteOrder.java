@@ -32,14 +32,14 @@ public final class ConcreteOrder {
       rule = "CON-6",
       says = "A job of 200 yd3 net or less is ordered with 10 % for waste",
       value = "10 % to 200 yd3",
-      key = "EN5466",
+      key = "en5466",
       at = "p. 2-45, step 2",
       standing = Standing.PUBLISHED)
   @Source(
       rule = "CON-6",
       says = "Above 200 yd3 the allowance falls as 2000 ÷ net yd3, to 5 %",
       value = "max(5, 2000 ÷ net yd3) %",
-      key = "FM5-428",
+      key = "fm-5-428",
       at = "the other half of the same rule",
       standing = Standing.FROM_MEMORY)
   @Source(

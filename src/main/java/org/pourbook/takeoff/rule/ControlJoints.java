@@ -32,7 +32,7 @@ public final class ControlJoints {
       rule = "JOINT-1",
       says = "The largest panel side is 30 × thickness, within 24 to 36 ×, at most 15 ft",
       value = "30 × thickness, ≤ 15 ft",
-      key = "ACI302.1R",
+      key = "aci-302-1r",
       at = "302.1R-96, joint spacing of unreinforced floors: 24 to 36 × thickness, at most 18 ft",
       standing = Standing.PUBLISHED)
   public static Length largestSide(Length thickness) {
@@ -49,7 +49,7 @@ public final class ControlJoints {
           "The fewest equal panels with no side over the largest and none longer than 1.5 × its"
               + " width",
       value = "1.5",
-      key = "SUDAS5G-2",
+      key = "sudas-5g-2",
       at = "length ≤ 1.5 × width",
       standing = Standing.PUBLISHED)
   public static Panels panels(Length length, Length width, Length largest) {
@@ -87,7 +87,7 @@ public final class ControlJoints {
       rule = "JOINT-2",
       says = "A control joint is a quarter of the thickness deep, at least 1 in",
       value = "max(t/4, 1 in)",
-      key = "ACI302.1R",
+      key = "aci-302-1r",
       at = "depth of contraction joints",
       standing = Standing.FROM_MEMORY)
   public static Length depth(Length thickness) {
@@ -109,7 +109,7 @@ public final class ControlJoints {
       rule = "JOINT-4",
       says = "Isolation joints are filled by length and depth, 1/2 in thick",
       value = "1/2 in",
-      key = "IRMCA",
+      key = "irmca",
       at = "1/2 in isolation at fixed objects",
       standing = Standing.PUBLISHED)
   public static Length fillerThickness() {

@@ -17,7 +17,7 @@ public final class Finishing {
       rule = "FIN-1",
       says = "Curing compound covers 200 ft2 a gallon",
       value = "200 ft2/gal",
-      key = "C309",
+      key = "astm-c309",
       at = "rate of the test",
       standing = Standing.FROM_MEMORY)
   public static double curingCompoundM3(double areaM2) {

@@ -59,7 +59,7 @@ public final class PlacingTime {
       rule = "POUR-3",
       says = "Concrete is discharged within 90 min of batching",
       value = "90 min",
-      key = "C94",
+      key = "astm-c94",
       at = "§ 12, discharge",
       standing = Standing.FROM_MEMORY)
   public static boolean isTooOld(double minutesAway, double dischargeMinutes) {

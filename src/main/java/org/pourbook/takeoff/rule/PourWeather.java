@@ -22,7 +22,7 @@ public final class PourWeather {
   @Source(
       rule = "POUR-4",
       says = "E = (Tc^2.5 − r Ta^2.5)(1 + 0.4 V) 10⁻⁶ lb/ft2/h; °F, r = humidity/100, mph",
-      key = "ACI305R",
+      key = "aci-305r",
       at = "Menzel's formula in Uno's form",
       standing = Standing.PUBLISHED)
   public static double evaporation(double concreteF, double airF, double humidity, double windMph) {
@@ -40,7 +40,7 @@ public final class PourWeather {
       rule = "POUR-4",
       says = "Precautions against drying from 0.2 lb/ft2/h, from 0.1 where little water bleeds",
       value = "0.2; with fiber 0.1 lb/ft2/h",
-      key = "ACI305R",
+      key = "aci-305r",
       standing = Standing.PUBLISHED)
   public static double evaporationLimit(boolean fiber) {
     return fiber ? LIMIT_WITH_FIBER : LIMIT;
@@ -51,7 +51,7 @@ public final class PourWeather {
       rule = "POUR-5",
       says = "Cold weather: air below 40 °F in the days of protection",
       value = "40 °F",
-      key = "ACI306R",
+      key = "aci-306r",
       standing = Standing.PUBLISHED)
   public static boolean isCold(double airF) {
     return airF < COLD_F;
@@ -62,7 +62,7 @@ public final class PourWeather {
       rule = "POUR-5",
       says = "Concrete is no hotter than 95 °F when it is discharged",
       value = "95 °F",
-      key = "ACI301",
+      key = "aci-301",
       at = "301-20; 305.1-14",
       standing = Standing.PUBLISHED)
   public static boolean isHot(double concreteF) {

@@ -16,20 +16,6 @@ public final class RetarderStrips {
           "Vapor retarder is laid in strips of the roll's width along whichever side needs fewer"
               + " rolls; needed are whole rolls",
       standing = Standing.COMMON_PRACTICE)
-  @Source(
-      rule = "VR-1",
-      says = "Laps are at least 6 in",
-      value = "6 in",
-      key = "IBC",
-      at = "1910.1",
-      standing = Standing.PUBLISHED)
-  @Source(
-      rule = "VR-1",
-      says = "The usual retarder is 10 mil, lapped 6 in",
-      value = "10 mil",
-      key = "IRC",
-      at = "R506.2.3 (2021)",
-      standing = Standing.PUBLISHED)
   public static int count(Length across, Length rollWidth, Length lap) {
     return lapped(across, rollWidth, lap);
   }
@@ -61,7 +47,7 @@ public final class RetarderStrips {
               + " up 6 in against existing work and at isolation joints, and ends at the form"
               + " elsewhere",
       value = "turned up 6 in",
-      key = "E1643",
+      key = "astm-e1643",
       at = "turned up at walls",
       standing = Standing.FROM_MEMORY)
   public static double bankMoreM(double depthM, double slope) {

@@ -21,7 +21,7 @@ public final class SlabVolume {
   @Source(
       rule = "CON-2",
       says = "Concrete of a slab is plan area × thickness",
-      key = "EN5466",
+      key = "en5466",
       at = "p. 2-45",
       standing = Standing.PUBLISHED)
   public static double flatM3(double areaM2, double thicknessM) {
@@ -84,7 +84,7 @@ public final class SlabVolume {
   @Source(
       rule = "CON-5",
       says = "A footing or pier is its plan area × its depth",
-      key = "EN5466",
+      key = "en5466",
       at = "p. 2-45",
       standing = Standing.PUBLISHED)
   public static double footingM3(double areaM2, double depthM) {
