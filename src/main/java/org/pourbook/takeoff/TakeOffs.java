@@ -23,6 +23,8 @@ public final class TakeOffs {
                 RetarderTakeoff.of(job, onOffer),
                 FloorTakeoff.of(job, onOffer),
                 SteelTakeoff.of(job, onOffer),
+                FormTakeoff.of(job, onOffer),
+                BoltTakeoff.of(job, onOffer),
                 JointTakeoff.of(job),
                 PourTakeoff.of(job, onOffer),
                 ExtrasTakeoff.of(job),
