@@ -1,9 +1,10 @@
 package org.pourbook.takeoff;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.pourbook.job.Setting;
 import org.pourbook.measure.BarSize;
@@ -24,8 +25,8 @@ final class BarsOf {
   private final String code;
   private final int pour;
   private final int times;
+  private final BarPieces pieces;
   private final Map<BarSize, Length> lengths = new LinkedHashMap<>();
-  private int marks;
   private long ties;
 
   /**
@@ -36,6 +37,7 @@ final class BarsOf {
     this.code = code;
     this.pour = pour;
     this.times = times;
+    this.pieces = new BarPieces(steel, code, pour);
   }
 
   /** What a kind of bar is called, its rule, and where the crew puts it. */
@@ -47,7 +49,7 @@ final class BarsOf {
     if (laid.isEmpty()) {
       return;
     }
-    Length stock = stock(bar, lap);
+    Length stock = pieces.stock(bar, lap);
     Length net = Length.ZERO;
     int laps = 0;
     for (Runs run : laid) {
@@ -56,10 +58,10 @@ final class BarsOf {
       net = net.plus(run.run().times(count));
       laps += inRun * count;
       if (inRun > 0) {
-        piece(bar, stock, inRun * count, role, "");
+        pieces.cut(bar, stock, inRun * count, role.goesTo(), "");
       }
-      piece(bar, BarLaps.lastPiece(run.run(), lap, stock), count, role, "");
-      mark(bar, run, count, inRun, lap);
+      pieces.cut(bar, BarLaps.lastPiece(run.run(), lap, stock), count, role.goesTo(), "");
+      pieces.straight(bar, count, run.run(), run.run().plus(lap.times(inRun)), inRun);
     }
     add(role, bar, net, worked(laid));
     if (laps > 0) {
@@ -76,13 +78,10 @@ final class BarsOf {
     }
     Length sum = legs.stream().reduce(Length.ZERO, Length::plus);
     Length cut = BarBends.cutLength(sum, legs.size() - 1, bar);
-    Mark mark = new Mark(shape, count * times, cut);
-    String name = mark(bar, mark, legs, 0);
-    piece(bar, cut, count * times, role, name);
+    String mark = pieces.bent(bar, shape, count * times, cut, legs);
+    pieces.cut(bar, cut, count * times, role.goesTo(), mark);
     add(role, bar, cut.times((long) count * times), worked(List.of(new Runs(cut, count))));
   }
-
-  private record Mark(BarShape shape, int count, Length cut) {}
 
   /** Adds ties of one section. */
   void tie(long more) {
@@ -123,63 +122,20 @@ final class BarsOf {
 
   private void weigh(BarSize bar, Length length, Unit mass) {
     double amount = mass.fromBase(BarWeights.massKg(bar, length));
-    double each = mass.fromBase(ownUnit().toBase(bar.massKgPerM()));
+    BigDecimal each = BigDecimal.valueOf(mass.fromBase(ownUnit().toBase(bar.massKgPerM())));
     String working =
-        SteelJob.amount(own(length), ownUnit(), 2)
+        Working.number(own(length))
+            + " "
+            + ownUnit().label()
             + " × "
-            + SteelJob.amount(each, mass, 3)
+            + each.setScale(3, RoundingMode.HALF_UP)
+            + " "
+            + mass.label()
             + "/"
             + ownUnit().label()
             + SteelJob.equal(amount, mass);
     String what = "weight of " + bar + " bars";
     steel.part().add(Quantity.told(code, what, amount, mass, working, "BAR-6", pour));
-  }
-
-  private Length stock(BarSize bar, Length lap) {
-    Optional<Length> longest = steel.onOffer().longestStock(Material.BAR.of(bar.designation()));
-    Length stock = longest.orElse(BarLaps.usualStock(bar));
-    if (stock.isMoreThan(lap)) {
-      return stock;
-    }
-    String says =
-        bar
-            + " is offered no longer than its lap of "
-            + steel.small(lap)
-            + ": laps are for "
-            + steel.show(BarLaps.usualStock(bar))
-            + " bars.";
-    steel.caution(code, says, "BAR-2");
-    return BarLaps.usualStock(bar).max(lap.times(2));
-  }
-
-  private void piece(BarSize bar, Length length, int count, Role role, String mark) {
-    MaterialKey key = Material.BAR.of(bar.designation());
-    steel.part().add(new PieceNeed(key, length, count, code + " " + role.goesTo(), mark, pour));
-  }
-
-  private void mark(BarSize bar, Runs run, int count, int laps, Length lap) {
-    Length cut = run.run().plus(lap.times(laps));
-    mark(bar, new Mark(BarShape.STRAIGHT, count, cut), List.of(run.run()), laps);
-  }
-
-  private String mark(BarSize bar, Mark mark, List<Length> legs, int laps) {
-    marks++;
-    String name = code + "-" + marks;
-    steel
-        .part()
-        .add(
-            new BarMark(
-                code,
-                name,
-                bar,
-                mark.shape(),
-                mark.count(),
-                mark.cut(),
-                legs.get(0),
-                legs.size() > 1 ? Optional.of(legs.get(1)) : Optional.empty(),
-                legs.size() > 2 ? Optional.of(legs.get(2)) : Optional.empty(),
-                laps));
-    return name;
   }
 
   private void add(Role role, BarSize bar, Length length, String working) {
@@ -214,7 +170,7 @@ final class BarsOf {
   }
 
   private String timesText() {
-    return times > 1 ? " × " + times + " alike" : "";
+    return steel.working().times(times);
   }
 
   private Unit ownUnit() {

@@ -26,7 +26,7 @@ record DrilledHoles(SteelJob steel, String code, int pour, int times) {
             + " round "
             + steel.small(bar.diameter())
             + " bars × "
-            + SteelJob.amount(fill, Unit.EACH, 2)
+            + Working.number(fill)
             + SteelJob.equal(amount, unit);
     MaterialKey key = Material.ANCHORING_ADHESIVE.of("");
     steel

@@ -102,7 +102,7 @@ final class MeshSteel {
             + (laid.along() ? " along" : " across")
             + ", lapped "
             + steel.small(endLap())
-            + alike(times);
+            + steel.working().times(times);
     add("mesh", net, unit, strips + SteelJob.equal(net, unit));
     double rest = unit.fromBase((laid.boughtM2() - laid.laidM2()) * times);
     if (rest > 1e-9) {
@@ -110,15 +110,11 @@ final class MeshSteel {
           laid.sheets()
               + " sheets of "
               + size
-              + alike(times)
+              + steel.working().times(times)
               + " less what is laid"
               + SteelJob.equal(rest, unit);
       add("mesh cut away", rest, unit, working);
     }
-  }
-
-  private static String alike(int times) {
-    return times > 1 ? " × " + times + " alike" : "";
   }
 
   private void add(String what, double amount, Unit unit, String working) {

@@ -1,13 +1,10 @@
 package org.pourbook.takeoff;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import org.pourbook.job.Job;
 import org.pourbook.job.Section;
 import org.pourbook.job.Setting;
 import org.pourbook.job.Where;
 import org.pourbook.measure.Length;
-import org.pourbook.measure.LengthFormat;
 import org.pourbook.measure.Unit;
 import org.pourbook.measure.UnitSystem;
 
@@ -33,26 +30,23 @@ record SteelJob(Job job, OnOffer onOffer, Part part, Laps laps) {
     return setting(outside ? Setting.TOP_COVER_OUTSIDE : Setting.TOP_COVER);
   }
 
+  Working working() {
+    return new Working(job.units());
+  }
+
   /** Returns a length as a crew reads it. */
   String show(Length length) {
-    return LengthFormat.of(length, units());
+    return working().length(length);
   }
 
   /** Returns a spacing or thickness as a crew reads it. */
   String small(Length length) {
-    return LengthFormat.small(length, units());
+    return working().small(length);
   }
 
-  /** Returns {@code = 962.33 ft}; a whole number without decimals. */
+  /** Returns the end of a working: {@code = 962.33 ft}, of pieces without a unit. */
   static String equal(double amount, Unit unit) {
-    int places = amount == StrictMath.rint(amount) ? 0 : amount < 1 ? 4 : 2;
-    return " = " + amount(amount, unit, places);
-  }
-
-  static String amount(double amount, Unit unit, int places) {
-    String number =
-        BigDecimal.valueOf(amount).setScale(places, RoundingMode.HALF_UP).toPlainString();
-    return unit == Unit.EACH ? number : number + " " + unit.label();
+    return " = " + Working.number(amount) + (unit == Unit.EACH ? "" : " " + unit.label());
   }
 
   void caution(String section, String says, String rule) {

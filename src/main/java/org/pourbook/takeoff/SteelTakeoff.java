@@ -2,7 +2,6 @@ package org.pourbook.takeoff;
 
 import org.pourbook.job.Job;
 import org.pourbook.job.Joint;
-import org.pourbook.job.JointKind;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Section;
 import org.pourbook.job.Setting;
@@ -19,10 +18,11 @@ public final class SteelTakeoff {
   public static Part of(Job job, OnOffer onOffer) {
     SteelJob steel = SteelJob.of(job, onOffer);
     job.sections().forEach(section -> section(steel, section));
+    if (job.sections().isEmpty()) {
+      return steel.part();
+    }
     for (Joint joint : job.joints()) {
-      if (joint.kind() != JointKind.ISOLATION) {
-        new JointSteel(steel, joint).add();
-      }
+      JointSteel.add(steel, joint);
     }
     cover(steel);
     return steel.part();

@@ -62,7 +62,7 @@ class SteelTakeoffTest {
     slab24x16().count = 3;
     Part part = job.takeOff();
     assertEquals(3 * 13 * 23.5, amount(part, "bars along"), 1e-9);
-    assertEquals("13 × 23'-6\" × 3 alike = 916.50 ft", find(part, "bars along").working());
+    assertEquals("13 × 23'-6\" × 3 = 916.50 ft", find(part, "bars along").working());
     assertEquals("39 laps × 29\" = 94.25 ft", find(part, "laps of bars along").working());
     assertEquals(105, amount(part, "bar supports"));
     assertEquals(450 * 0.0104, amount(part, "tie wire"), 1e-9);

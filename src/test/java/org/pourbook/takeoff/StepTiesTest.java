@@ -131,6 +131,33 @@ class StepTiesTest {
   }
 
   @Test
+  void aWrittenBarLengthIsWhatIsCutAndItsShortLegsAreTold() {
+    Joint plain = step("L1", Length.ofFeet(20), SIX_INCHES);
+    job.joint(
+        new Joint(
+            plain.code(),
+            plain.section(),
+            plain.side(),
+            plain.kind(),
+            plain.length(),
+            Optional.of("#4"),
+            Optional.of(FOOT),
+            Optional.of(Length.ofInches(48)),
+            false,
+            Optional.empty(),
+            plain.drop(),
+            Optional.empty(),
+            plain.place()));
+    Part part = job.takeOff();
+    BarMark tie = steps(part).get(0);
+    // To the nanometre: half of an odd number of them.
+    assertEquals(48, tie.cutLength().inches(), 1e-6);
+    // (48 + 2 × 1.2511 − 6.5)/2
+    assertEquals(22.0011, tie.a().inches(), 0.00005);
+    assertTrue(caution(part, "are under the lap of 29\""));
+  }
+
+  @Test
   void tiesLeftStandingBetweenTwoPoursAreCapped() {
     bay(SIX_INCHES).bars("#4", FOOT).pour = 2;
     job.pours = 2;
