@@ -16,14 +16,12 @@ import org.pourbook.measure.LumberSize;
 import org.pourbook.measure.Unit;
 import org.pourbook.takeoff.Material;
 import org.pourbook.takeoff.MaterialKey;
+import org.pourbook.takeoff.rule.CompactedBase;
 
 /** How much of a material one order unit holds (BUY-1), in the base unit of its own unit. */
 final class OrderUnits {
 
-  /** Loose weight of base materials [ton/yd3] (BASE-1). */
-  private static final Map<String, Double> TON_PER_YD3 =
-      Map.of("cleanstone", 1.35, "crusherrun", 1.485, "sand", 1.35);
-
+  /** Loose weight of a base material that BASE-1 does not know [ton/yd3]. */
   private static final double USUAL_TON_PER_YD3 = 1.35;
 
   /** Yield of a bag of dry mix [ft3], by its weight (CON-9). */
@@ -95,11 +93,12 @@ final class OrderUnits {
         .findFirst();
   }
 
-  private static OptionalDouble looseBase(Dimension from, double base, String size) {
-    double kgPerM3 =
-        Unit.TON.toBase(TON_PER_YD3.getOrDefault(MaterialKey.normal(size), USUAL_TON_PER_YD3))
-            / Unit.YD3.toBase(1);
-    return from == VOLUME ? OptionalDouble.of(base * kgPerM3) : OptionalDouble.empty();
+  /** Returns the weight of a loose volume of base (BASE-1). */
+  private static OptionalDouble looseBase(Dimension from, double m3, String size) {
+    double tonPerYd3 =
+        CompactedBase.stone(size).map(CompactedBase.Stone::tonPerYd3).orElse(USUAL_TON_PER_YD3);
+    double kgPerM3 = Unit.TON.toBase(tonPerYd3) / Unit.YD3.toBase(1);
+    return from == VOLUME ? OptionalDouble.of(m3 * kgPerM3) : OptionalDouble.empty();
   }
 
   private static boolean isBase(MaterialKey asked) {

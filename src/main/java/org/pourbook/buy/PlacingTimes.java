@@ -1,6 +1,5 @@
 package org.pourbook.buy;
 
-import static org.pourbook.problem.Standing.COMMON_PRACTICE;
 import static org.pourbook.problem.Standing.FROM_MEMORY;
 
 import org.pourbook.job.Pour;
@@ -11,21 +10,16 @@ import org.pourbook.takeoff.Source;
 /**
  * How fast a pour takes concrete, and how old that is when it leaves the truck.
  *
- * @param m3PerMinute placed by the crew
+ * @param m3PerHour placed by the crew
  * @param minutesAway from batching to arrival
  * @param limitMinutes from batching to the end of discharge
  */
-record PlacingTimes(double m3PerMinute, double minutesAway, double limitMinutes) {
+record PlacingTimes(double m3PerHour, double minutesAway, double limitMinutes) {
 
-  /** Crew for which placing rates are given. */
+  /** People for whom placing rates are given. */
   private static final double USUAL_CREW = 5;
 
   /** Returns the times of a pour with a supplier; the rate is in proportion to the crew. */
-  @Source(
-      rule = "POUR-2",
-      says = "Placing rate in proportion to the crew; a truck arrives when the one before is empty",
-      value = "chute 15, pump 20, barrow 3 yd3/h for a crew of 5",
-      standing = COMMON_PRACTICE)
   static PlacingTimes of(Portion portion, Supplier supplier) {
     Practice practice = portion.job().practice();
     Pour pour = portion.job().pour(portion.pour());
@@ -36,13 +30,13 @@ record PlacingTimes(double m3PerMinute, double minutesAway, double limitMinutes)
           case BARROW -> Setting.PLACING_RATE_BARROW;
         };
     return new PlacingTimes(
-        practice.number(rate) * pour.crew() / USUAL_CREW / 60,
+        practice.number(rate) * pour.crew() / USUAL_CREW,
         ConcreteOptions.or(supplier.minutesAway(), practice, Setting.MINUTES_AWAY),
         practice.number(Setting.DISCHARGE_LIMIT));
   }
 
   double minutesFor(double volumeM3) {
-    return volumeM3 / m3PerMinute;
+    return volumeM3 / m3PerHour * 60;
   }
 
   /**
@@ -55,15 +49,10 @@ record PlacingTimes(double m3PerMinute, double minutesAway, double limitMinutes)
       standing = FROM_MEMORY)
   double largestLoadM3() {
     double left = limitMinutes - minutesAway;
-    return left > 0 ? left * m3PerMinute : Double.MAX_VALUE;
+    return left > 0 ? left / 60 * m3PerHour : Double.MAX_VALUE;
   }
 
   /** Returns the minutes from batching to the end of discharge of a load. */
-  @Source(
-      rule = "POUR-3",
-      says = "Age at the end of discharge is the time away and the time to discharge",
-      value = "caution over 90 min",
-      standing = FROM_MEMORY)
   double ageMinutes(double volumeM3) {
     return minutesAway + minutesFor(volumeM3);
   }

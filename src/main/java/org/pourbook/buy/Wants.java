@@ -23,6 +23,9 @@ final class Wants {
   /** Working days ahead of the pour of what no material says (BUY-5). */
   private static final int USUAL_AHEAD_DAYS = 2;
 
+  /** Rule of the quantity rows that stand for extras. */
+  private static final String EXTRA = "EXTRA";
+
   private final Job job;
   private final PriceBook prices;
   private final Map<String, Wanted> wanted = new LinkedHashMap<>();
@@ -62,9 +65,12 @@ final class Wants {
     return usual ? "80 lb" : sizes.get(0);
   }
 
-  /** Adds a quantity; ready-mixed and bagged concrete come from the concrete needs instead. */
+  /**
+   * Adds a quantity. Ready-mixed and bagged concrete come from the concrete needs instead, extras
+   * from the job, which knows their kind.
+   */
   private void addQuantity(Quantity quantity) {
-    if (quantity.material().isEmpty()) {
+    if (quantity.material().isEmpty() || quantity.rule().equals(EXTRA)) {
       return;
     }
     MaterialKey key = quantity.material().get();

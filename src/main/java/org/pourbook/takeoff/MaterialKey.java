@@ -1,6 +1,7 @@
 package org.pourbook.takeoff;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** What the tool asks the price book for: a material and a trade size (may be empty). */
 public record MaterialKey(String material, String size) implements Comparable<MaterialKey> {
@@ -9,6 +10,10 @@ public record MaterialKey(String material, String size) implements Comparable<Ma
     size = size.strip();
   }
 
+  /** Spaces, and inch marks whether drawn or written. */
+  private static final Pattern INCHES =
+      Pattern.compile("(?<=[0-9])\\s*in(ch(es)?)?\\b|[\\s\"”″]+", Pattern.CASE_INSENSITIVE);
+
   /** Returns the same key for two ways of writing a size: no case, spaces or inch marks. */
   public MaterialKey normal() {
     return new MaterialKey(normal(material), normal(size));
@@ -16,7 +21,7 @@ public record MaterialKey(String material, String size) implements Comparable<Ma
 
   /** Returns a size or material as it is compared. */
   public static String normal(String text) {
-    return text.replaceAll("[\\s\"”″]+", "").toLowerCase(Locale.ROOT);
+    return INCHES.matcher(text).replaceAll("").toLowerCase(Locale.ROOT);
   }
 
   @Override
