@@ -63,7 +63,7 @@ final class MaterialsSheet {
   private static List<Column<Line>> price(MaterialFormulas formulas) {
     return List.of(
         Column.text("Supplier", 17, line -> of(line, Price::supplier)),
-        Column.text("Item", 10, line -> of(line, Price::item)),
+        Column.text("Item", 10, Line::item),
         Column.number(HOLDS, Look.NUMBER, 8, Line::packHolds),
         Column.number(STEP, Look.NUMBER, 6, formulas::step),
         Column.of(PACKS, Look.NUMBER, 8, formulas::packs),

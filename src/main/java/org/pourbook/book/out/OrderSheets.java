@@ -26,6 +26,7 @@ final class OrderSheets {
     sheets.add(new OrderPages(orders, totals));
     sheets.add(PourSheets.readyList(estimate));
     sheets.add(PourSheets.loads(estimate, units));
+    sheets.add(PourSheets.pourPlan(estimate, units));
     sheets.add(CutSheets.cutList(estimate, units));
     sheets.add(SteelSheets.barList(estimate, units));
     sheets.add(SteelSheets.bolts(estimate, units));

@@ -1,21 +1,15 @@
 package org.pourbook.book.out;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.pourbook.buy.Order;
-import org.pourbook.buy.Supplier;
 import org.pourbook.desk.Estimate;
-import org.pourbook.job.Job;
 import org.pourbook.measure.Money;
-import org.pourbook.takeoff.TakeOff;
 
 /** One row an order: goods, fees, tax and total. */
 final class OrderTotalsSheet {
@@ -24,19 +18,15 @@ final class OrderTotalsSheet {
   static final String GOODS = "Goods";
   static final String FEES = "Fees";
   static final String TAXABLE = "Taxable";
-  static final String TAX_PERCENT = "Tax %";
+  static final String TAX_PERCENT = "Tax rate %";
   static final String TAX = "Tax";
   static final String TOTAL = "Total";
 
   private final SheetSpec<Order> spec;
   private final OrdersSheet orders;
-  private final Map<String, Job> jobs = new HashMap<>();
 
   OrderTotalsSheet(Estimate estimate, OrdersSheet orders) {
     this.orders = orders;
-    for (TakeOff takeOff : estimate.takeOffs()) {
-      jobs.put(takeOff.job().code(), takeOff.job());
-    }
     this.spec =
         SheetSpec.landscape(
             NAME,
@@ -56,7 +46,8 @@ final class OrderTotalsSheet {
     columns.add(sum(GOODS, OrdersSheet.KIND, OrdersSheet.GOODS, Order::goods));
     columns.add(sum(FEES, OrdersSheet.KIND, OrdersSheet.FEE, Order::fees));
     columns.add(sum(TAXABLE, OrdersSheet.TAXABLE, "yes", OrderTotalsSheet::taxable));
-    columns.add(Column.cell(TAX_PERCENT, Look.EDIT_PERCENT, 7, order -> taxCell(order)));
+    columns.add(
+        Column.cell(TAX_PERCENT, Look.EDIT_PERCENT, 7, order -> Cell.ofPrice(order.taxPercent())));
     columns.add(Column.of(TAX, Look.MONEY, 11, this::tax).inTotal());
     columns.add(Column.of(TOTAL, Look.MONEY, 12, OrderTotalsSheet::total).inTotal());
     columns.add(Column.text("Standing", 11, order -> order.complete() ? "complete" : "incomplete"));
@@ -109,27 +100,12 @@ final class OrderTotalsSheet {
         formula, byFormula.amount().doubleValue(), figure.apply(order).amount().doubleValue());
   }
 
-  /** Returns the tax rate of an order whose jobs are taxed alike. */
-  private Optional<BigDecimal> taxPercent(Order order) {
-    BigDecimal usual = order.supplier().map(Supplier::taxPercent).orElse(BigDecimal.ZERO);
-    List<BigDecimal> rates =
-        order.jobs().stream()
-            .map(code -> Optional.ofNullable(jobs.get(code)).flatMap(Job::taxPercent).orElse(usual))
-            .map(BigDecimal::stripTrailingZeros)
-            .distinct()
-            .toList();
-    return rates.size() == 1 ? Optional.of(rates.get(0)) : Optional.empty();
-  }
-
-  private Cell taxCell(Order order) {
-    return taxPercent(order).map(Cell::of).orElse(Cell.BLANK);
-  }
-
   private Cell tax(At<Order> at) {
     Order order = at.record();
     double figure = order.tax().amount().doubleValue();
     double byFormula =
-        taxPercent(order)
+        order
+            .taxPercent()
             .map(percent -> taxable(order).percent(percent).amount().doubleValue())
             .orElse(Double.NaN);
     return Cell.live(

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.pourbook.buy.Line;
 import org.pourbook.buy.Order;
-import org.pourbook.buy.Price;
 import org.pourbook.buy.Supplier;
 import org.pourbook.desk.Estimate;
 import org.pourbook.measure.Money;
@@ -85,11 +84,7 @@ final class OrdersSheet {
     for (int i = 0; i < materials.spec().rows().size(); i++) {
       Line line = materials.spec().rows().get(i);
       if (line.orders().size() == 1) {
-        String key =
-            key(
-                line.orders().get(0),
-                line.key().normal().toString(),
-                line.price().map(Price::item).orElse(""));
+        String key = key(line.orders().get(0), line.key().normal().toString(), line.item());
         rows.computeIfAbsent(key, k -> new ArrayList<>()).add(SheetSpec.FIRST_ROW + i);
       }
     }

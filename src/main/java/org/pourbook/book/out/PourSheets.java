@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.pourbook.buy.Bought;
 import org.pourbook.buy.Load;
 import org.pourbook.desk.Estimate;
 import org.pourbook.measure.UnitSystem;
 import org.pourbook.takeoff.ReadyItem;
+import org.pourbook.takeoff.Strip;
 import org.pourbook.takeoff.TakeOff;
 
 /** What counts on pour day: truckloads, the ready list, cautions. */
@@ -52,6 +54,40 @@ final class PourSheets {
 
   private static UnitSystem of(Map<String, UnitSystem> systems, Load load) {
     return systems.getOrDefault(load.job(), UnitSystem.FT_IN);
+  }
+
+  static SheetSpec<SteelSheets.Of<Strip>> pourPlan(Estimate estimate, BatchUnits units) {
+    List<Column<SteelSheets.Of<Strip>>> columns = new ArrayList<>();
+    columns.add(Column.text("Job", 9, row -> row.job().code()));
+    columns.addAll(units.column(SteelSheets.Of::units));
+    columns.add(Column.count("Pour", 6, row -> row.item().pour()));
+    columns.add(Column.text("Section", 10, row -> row.item().section()));
+    columns.add(Column.count("Strip", 6, row -> row.item().strip()));
+    columns.addAll(
+        BatchUnits.lengths(
+            units.lengthHeading("Width"),
+            "Width as read",
+            SteelSheets.Of::units,
+            row -> Optional.of(row.item().width())));
+    columns.addAll(
+        BatchUnits.lengths(
+            units.lengthHeading("Length"),
+            "Length as read",
+            SteelSheets.Of::units,
+            row -> Optional.of(row.item().length())));
+    columns.add(
+        Column.number(
+            units.volumeHeading("Volume"),
+            Look.NUMBER,
+            9,
+            row -> BatchUnits.volume(row.item().volumeM3(), row.units())));
+    columns.add(Column.cell("Start", Look.TIME, 10, row -> new Cell.Clock(row.item().start())));
+    columns.add(Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK));
+    return SheetSpec.portrait(
+        "Pour plan",
+        "The strips in the order of placing, with when each begins.",
+        columns,
+        SteelSheets.rows(estimate, TakeOff::strips));
   }
 
   static SheetSpec<SteelSheets.Of<ReadyItem>> readyList(Estimate estimate) {

@@ -63,7 +63,7 @@ final class TakeoffSheet {
         Column.text("Size", 12, row -> material(row, true)),
         Column.count("Pour", 5, row -> row.quantity().pour()),
         Column.number(AMOUNT, Look.NUMBER, 10, row -> row.quantity().amount()),
-        Column.text("Unit", 6, row -> row.quantity().unit().label()),
+        Column.text("Unit", 6, row -> row.quantity().unitText()),
         Column.prose("Working", 58, row -> row.quantity().working()),
         Column.cell("Rule", Look.LINK, 9, row -> rules.link(row.quantity().rule())));
   }
