@@ -16,7 +16,9 @@ public enum ColumnUnit {
   PERCENT("%", "%"),
   DOSE("lb/yd3", "kg/m3"),
   DEGREES("degrees", "degrees"),
-  MINUTES("min", "min");
+  MINUTES("min", "min"),
+  /** The unit that its supplier sells concrete in, so that a heading need not name it. */
+  VOLUME("", "");
 
   /** Each line: a unit as it is compared, then other ways to write it. */
   private static final List<List<String>> WORDS =
@@ -62,6 +64,11 @@ public enum ColumnUnit {
   /** Returns the unit as headings show it, empty for none. */
   public String in(UnitSystem units) {
     return units.isMetric() ? metric : us;
+  }
+
+  /** Returns whether a unit, as {@link #named} gives it, is this one in a system. */
+  public boolean isNamed(String unit, boolean metric) {
+    return named(metric ? this.metric : us).equals(Optional.of(unit));
   }
 
   /** Returns the unit that a text names, as units are compared; empty when it names none. */

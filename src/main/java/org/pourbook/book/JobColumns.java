@@ -65,6 +65,9 @@ final class JobColumns {
           code("Job", "blank = every job"),
           text(WHAT, "Setting", "name of the setting").mustBeGiven(),
           text(WHAT, "Value", "blank = the default"),
+          text(WHAT, "Default", "not read"),
+          text(WHAT, "Unit", "of a bare number in Value"),
+          text(WHAT, "Source", "not read"),
           text(NOTES, "Notes", "anything"));
 
   private JobColumns() {}

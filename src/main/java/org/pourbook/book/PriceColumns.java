@@ -53,15 +53,20 @@ final class PriceColumns {
           money("Free from", "order value from which delivery is free"),
           percent(BUYING, "Tax %", "sales tax").usually("0"),
           text(BUYING, "Currency", "code; one in a batch").usually("USD"),
-          number(SIZE, "Load size", "of a truck, in the unit that concrete is sold in").aboveZero(),
-          number(SIZE, "Order step", "least step of an order of concrete").aboveZero(),
+          number(SIZE, "Load size", "of a truck, in the unit that concrete is sold in")
+              .in(ColumnUnit.VOLUME)
+              .aboveZero(),
+          number(SIZE, "Order step", "least step of an order of concrete")
+              .in(ColumnUnit.VOLUME)
+              .aboveZero(),
           number(SIZE, "Short load under", "a load under this pays the short-load fee")
+              .in(ColumnUnit.VOLUME)
               .zeroOrMore(),
           money("Short load fee", "by Short load basis").usually("0"),
           choice(
                   BUYING,
                   "Short load basis",
-                  List.of("flat", "per yd3 short"),
+                  List.of("flat", "per yd3 short", "per m3 short"),
                   "how the short-load fee is counted")
               .usually("flat"),
           choice(

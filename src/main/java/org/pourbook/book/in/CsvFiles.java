@@ -1,0 +1,117 @@
+package org.pourbook.book.in;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.pourbook.desk.Batch.InputFile;
+import org.pourbook.job.GivenSheet.GivenCell;
+
+/** CSV files: UTF-8, commas, quotes as in RFC 4180; every cell is text. */
+final class CsvFiles {
+
+  private static final CSVFormat FORMAT =
+      CSVFormat.DEFAULT.builder().setIgnoreEmptyLines(false).get();
+
+  private CsvFiles() {}
+
+  /** Returns the CSV files of a folder that are named after sheets. */
+  static RawBook folder(Path folder, RawBook.Choice choice) throws UnreadableFile {
+    List<Path> files;
+    try (Stream<Path> list = Files.list(folder)) {
+      files =
+          list.filter(file -> InputFiles.isCsv(file) && Files.isRegularFile(file))
+              .sorted(Comparator.comparing(InputFiles::name))
+              .toList();
+    } catch (IOException e) {
+      throw new UnreadableFile(folder + " cannot be read", e);
+    }
+    if (files.isEmpty()) {
+      throw new UnreadableFile(folder + " is a folder without CSV files");
+    }
+    return files(files, choice);
+  }
+
+  /** Returns one CSV file, and the suppliers.csv beside it when that is asked for. */
+  static RawBook single(Path file, RawBook.Choice choice) throws UnreadableFile {
+    List<Path> files = new ArrayList<>(List.of(file));
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder != null) {
+      try (Stream<Path> list = Files.list(folder)) {
+        list.filter(beside -> InputFiles.name(beside).equalsIgnoreCase("suppliers.csv"))
+            .filter(beside -> !InputFiles.name(beside).equals(InputFiles.name(file)))
+            .sorted()
+            .findFirst()
+            .ifPresent(files::add);
+      } catch (IOException e) {
+        throw new UnreadableFile(folder + " cannot be read", e);
+      }
+    }
+    return files(files, choice);
+  }
+
+  private static RawBook files(List<Path> files, RawBook.Choice choice) throws UnreadableFile {
+    List<String> names = files.stream().map(CsvFiles::sheetName).toList();
+    List<RawSheet> sheets = new ArrayList<>();
+    List<InputFile> read = new ArrayList<>();
+    for (Path file : files) {
+      if (choice.reads(sheetName(file), names)) {
+        sheets.add(sheet(file));
+        read.add(hashed(file));
+      }
+    }
+    return new RawBook(names, sheets, read);
+  }
+
+  private static InputFile hashed(Path file) throws UnreadableFile {
+    try {
+      return InputFiles.hashed(file);
+    } catch (IOException e) {
+      throw new UnreadableFile(file + " cannot be read", e);
+    }
+  }
+
+  private static String sheetName(Path file) {
+    String name = InputFiles.name(file);
+    return name.substring(0, name.length() - ".csv".length());
+  }
+
+  private static RawSheet sheet(Path file) throws UnreadableFile {
+    List<RawRow> rows = new ArrayList<>();
+    try (CSVParser parser = CSVParser.parse(text(file), FORMAT)) {
+      int index = 0;
+      for (CSVRecord record : parser) {
+        List<GivenCell> cells = new ArrayList<>(record.size());
+        record.forEach(value -> cells.add(CellValues.text(value)));
+        RawRow row = new RawRow(index++, cells);
+        if (!row.isBlank()) {
+          rows.add(row);
+        }
+      }
+    } catch (CharacterCodingException e) {
+      throw new UnreadableFile(file + " is not UTF-8 text: save it as CSV UTF-8", e);
+    } catch (IOException | UncheckedIOException | IllegalStateException e) {
+      throw new UnreadableFile(file + " is no sound CSV file: a quote is not closed", e);
+    }
+    return new RawSheet(InputFiles.name(file), sheetName(file), rows);
+  }
+
+  private static String text(Path file) throws IOException {
+    String text =
+        StandardCharsets.UTF_8
+            .newDecoder()
+            .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+            .toString();
+    return text.startsWith("\ufeff") ? text.substring(1) : text;
+  }
+}
