@@ -1,7 +1,9 @@
 package org.pourbook.cli;
 
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -11,14 +13,38 @@ import picocli.CommandLine.Spec;
     name = "pourbook",
     description = "Estimates batches of concrete slabs from a spreadsheet.",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class)
+    versionProvider = Version.class,
+    subcommands = {
+      TemplateCommand.class,
+      CheckCommand.class,
+      EstimateCommand.class,
+      HelpCommand.class
+    },
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:done",
+      "1:an error inside the tool",
+      "2:the command line is wrong",
+      "3:done, but something in the input could not be used",
+      "4:nothing done: a file cannot be read or written, or no job was usable"
+    })
 public final class Main implements Runnable {
 
   @Spec private CommandSpec spec;
 
   /** Runs the command line and ends the process with its exit status. */
   public static void main(String[] args) {
-    System.exit(new CommandLine(new Main()).execute(args));
+    System.exit(run(args));
+  }
+
+  private static int run(String... args) {
+    Locale.setDefault(Locale.ENGLISH); // charts and formats of the workbook library follow it
+    return commandLine().execute(args);
+  }
+
+  /** Returns the command line with its exit statuses; tests give it streams of their own. */
+  static CommandLine commandLine() {
+    return new CommandLine(new Main()).setExecutionExceptionHandler(new Failures());
   }
 
   /** Refuses a call that names no command: the usage goes to standard error, exit status 2. */

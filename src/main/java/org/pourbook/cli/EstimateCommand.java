@@ -1,0 +1,77 @@
+package org.pourbook.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.pourbook.book.in.JobsReader;
+import org.pourbook.book.out.OrderWorkbook;
+import org.pourbook.cut.OptimalPlanner;
+import org.pourbook.desk.Batch;
+import org.pourbook.desk.Estimate;
+import org.pourbook.desk.Estimates;
+import org.pourbook.problem.Checked;
+import org.pourbook.problem.Problem;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code pourbook estimate}: jobs in, a priced order workbook out. */
+@Command(
+    name = "estimate",
+    description = "Works out a jobs workbook and writes a priced order workbook.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class)
+final class EstimateCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+  @Mixin private Messages messages;
+  @Mixin private Output output;
+
+  @Parameters(paramLabel = "JOBS", description = "Jobs workbook, or a folder of CSV files.")
+  private Path jobs;
+
+  @Option(
+      names = "--prices",
+      paramLabel = "BOOK",
+      description = "Price book: a workbook, a folder or a prices.csv.")
+  private @Nullable Path prices;
+
+  @Override
+  public Integer call() throws IOException {
+    List<Path> inputs = new ArrayList<>();
+    inputs.add(jobs);
+    if (prices != null) {
+      inputs.add(prices);
+    }
+    Path target = output.resolve(jobs, "-order.xlsx", inputs);
+    Checked<Batch> read = JobsReader.read(jobs, Optional.ofNullable(prices));
+    if (read.value().jobs().isEmpty()) {
+      messages.problems(read.problems());
+      messages.tell("pourbook: no job was usable, nothing is written.");
+      return ExitStatus.NOTHING;
+    }
+    Estimate estimate = estimate(read);
+    messages.problems(estimate.problems());
+    OrderWorkbook.write(estimate, target, output.isOverwrite());
+    messages.result(Told.of(estimate, target));
+    return estimate.problems().stream().anyMatch(Problem::refused)
+        ? ExitStatus.PARTLY
+        : ExitStatus.DONE;
+  }
+
+  private Estimate estimate(Checked<Batch> read) {
+    boolean watched = System.console() != null && !messages.isQuiet();
+    int total = read.value().jobs().size();
+    try (Progress progress = new Progress(spec.commandLine().getErr(), total, watched)) {
+      return Estimates.estimate(
+          read.value(), read.problems(), new OptimalPlanner(), Version.number(), progress);
+    }
+  }
+}

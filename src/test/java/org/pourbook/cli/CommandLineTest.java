@@ -1,0 +1,201 @@
+package org.pourbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands as a shell sees them: exit status, standard output, standard error. */
+class CommandLineTest {
+
+  @TempDir Path folder;
+
+  private Path jobs;
+  private String out = "";
+  private String err = "";
+
+  @BeforeEach
+  void copyJobs() throws IOException, URISyntaxException {
+    jobs = Files.createDirectory(folder.resolve("two-jobs"));
+    Path from = Path.of(CommandLineTest.class.getResource("/cli/two-jobs").toURI());
+    try (Stream<Path> files = Files.list(from)) {
+      for (Path file : files.toList()) {
+        Files.copy(file, jobs.resolve(file.getFileName().toString()));
+      }
+    }
+  }
+
+  private int run(Object... args) {
+    StringWriter outText = new StringWriter();
+    StringWriter errText = new StringWriter();
+    int status =
+        Main.commandLine()
+            .setOut(new PrintWriter(outText))
+            .setErr(new PrintWriter(errText))
+            .execute(Arrays.stream(args).map(Object::toString).toArray(String[]::new));
+    out = outText.toString();
+    err = errText.toString();
+    return status;
+  }
+
+  private void leaveOnlyGoodJob() throws IOException {
+    Path sheet = jobs.resolve("Jobs.csv");
+    Files.write(sheet, Files.readAllLines(sheet).subList(0, 2));
+    Path sections = jobs.resolve("Sections.csv");
+    Files.write(sections, Files.readAllLines(sections).subList(0, 2));
+  }
+
+  private List<String> namesInFolder() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void aSoundJobIsEstimatedBesideItsInput() throws IOException {
+    leaveOnlyGoodJob();
+    assertEquals(0, run("estimate", jobs), err);
+    assertTrue(Files.isRegularFile(folder.resolve("two-jobs-order.xlsx")));
+    assertTrue(out.startsWith("1 job, total "), out);
+  }
+
+  @Test
+  void theInputIsNotTouched() throws IOException {
+    byte[] before = Files.readAllBytes(jobs.resolve("Sections.csv"));
+    run("estimate", jobs);
+    assertArrayEquals(before, Files.readAllBytes(jobs.resolve("Sections.csv")));
+  }
+
+  @Test
+  void fiveBadCellsOfOneJobAreFiveProblemsAndTheOtherJobIsEstimated() {
+    assertEquals(3, run("estimate", jobs));
+    List<String> refused =
+        err.lines().filter(line -> line.endsWith("(job left out)")).map(this::place).toList();
+    assertEquals(
+        List.of(
+            "Jobs.csv!C3", "Sections.csv!D3", "Sections.csv!E4", "Sections.csv!F5",
+            "Sections.csv!H5"),
+        refused,
+        err);
+    assertTrue(out.startsWith("1 job, total "), out);
+  }
+
+  private String place(String line) {
+    return line.substring(0, line.indexOf(':'));
+  }
+
+  @Test
+  void checkWritesNothingAndTellsTheSame() throws IOException {
+    assertEquals(3, run("check", jobs));
+    assertTrue(out.startsWith("1 sound job, 5 problems"), out);
+    assertEquals(List.of("two-jobs"), namesInFolder());
+  }
+
+  @Test
+  void noUsableJobWritesNothing() throws IOException {
+    Path sheet = jobs.resolve("Jobs.csv");
+    List<String> lines = Files.readAllLines(sheet);
+    Files.write(sheet, List.of(lines.get(0), lines.get(2)));
+    assertEquals(4, run("estimate", jobs));
+    assertEquals(List.of("two-jobs"), namesInFolder());
+  }
+
+  @Test
+  void anOlderOutputIsKeptUnlessOverwriteIsSaid() throws IOException {
+    leaveOnlyGoodJob();
+    Path older = folder.resolve("two-jobs-order.xlsx");
+    Files.writeString(older, "older");
+    assertEquals(4, run("estimate", jobs));
+    assertEquals("older", Files.readString(older));
+    assertTrue(err.contains("--overwrite"), err);
+    assertEquals(0, run("estimate", jobs, "--overwrite"), err);
+    assertTrue(Files.size(older) > 1000);
+  }
+
+  @Test
+  void anInputIsNeverWrittenOver() throws IOException {
+    leaveOnlyGoodJob();
+    Path prices = jobs.resolve("Prices.csv");
+    String before = Files.readString(prices);
+    assertEquals(4, run("estimate", jobs, "--prices", prices, "-o", prices, "--overwrite"));
+    assertEquals(before, Files.readString(prices));
+  }
+
+  @Test
+  void anOutputBelowAFileIsOneSentence() throws IOException {
+    leaveOnlyGoodJob();
+    Path file = Files.writeString(folder.resolve("file"), "x");
+    assertEquals(4, run("estimate", jobs, "-o", file.resolve("order.xlsx")));
+    assertEquals(1, err.lines().count(), err);
+    assertEquals(List.of("file", "two-jobs"), namesInFolder());
+  }
+
+  @Test
+  void aMissingFileIsOneSentence() {
+    assertEquals(4, run("estimate", folder.resolve("nowhere.xlsx")));
+    assertEquals(1, err.lines().count(), err);
+    assertTrue(err.contains("nowhere.xlsx"), err);
+  }
+
+  @Test
+  void aFileThatIsNoWorkbookIsOneSentence() throws IOException {
+    Path file = folder.resolve("jobs.xlsx");
+    Files.write(file, "Job,Section".getBytes(StandardCharsets.UTF_8));
+    assertEquals(4, run("estimate", file));
+    assertEquals(1, err.lines().count(), err);
+    Files.write(file, new byte[0]);
+    assertEquals(4, run("estimate", file));
+    assertEquals(1, err.lines().count(), err);
+    assertEquals(List.of("jobs.xlsx", "two-jobs"), namesInFolder());
+  }
+
+  @Test
+  void aWrongCommandLineIsStatusTwo() {
+    assertEquals(2, run());
+    assertEquals(2, run("estimate"));
+    assertEquals(2, run("estimate", jobs, "--no-such-option"));
+    assertEquals(2, run("template", "--units", "cubits"));
+    assertEquals("", out);
+  }
+
+  @Test
+  void helpAndVersionGoToStandardOutput() {
+    assertEquals(0, run("--version"));
+    assertTrue(out.startsWith("pourbook "), out);
+    assertEquals(0, run("estimate", "--help"));
+    assertTrue(out.contains("--prices"), out);
+    assertEquals("", err);
+  }
+
+  @Test
+  void aTemplateIsASoundJobsWorkbook() throws IOException {
+    for (String units : List.of("ft-in", "m")) {
+      Path template = folder.resolve("blank-" + units + ".xlsx");
+      assertEquals(0, run("template", "--units", units, "-o", template), err);
+      assertEquals(0, run("check", template), err);
+      assertFalse(err.contains("note"), err);
+    }
+  }
+
+  @Test
+  void quietSaysNothingOfWhatWentWell() throws IOException {
+    leaveOnlyGoodJob();
+    assertEquals(0, run("estimate", jobs, "--quiet"));
+    assertEquals("", out);
+    assertEquals("", err);
+  }
+}
