@@ -9,7 +9,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.pourbook.book.in.JobsReader;
 import org.pourbook.book.out.OrderWorkbook;
-import org.pourbook.cut.OptimalPlanner;
+import org.pourbook.cut.FirstFitPlanner;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.Estimate;
 import org.pourbook.desk.Estimates;
@@ -71,7 +71,7 @@ final class EstimateCommand implements Callable<Integer> {
     int total = read.value().jobs().size();
     try (Progress progress = new Progress(spec.commandLine().getErr(), total, watched)) {
       return Estimates.estimate(
-          read.value(), read.problems(), new OptimalPlanner(), Version.number(), progress);
+          read.value(), read.problems(), new FirstFitPlanner(), Version.number(), progress);
     }
   }
 }
