@@ -6,7 +6,8 @@ import org.pourbook.takeoff.rule.FormReuse.Lot;
 /**
  * Like boards, stakes or braces of a section, which may serve a later pour again (FORM-8).
  *
- * @param what {@code form board 2x6}, {@code stake}, {@code brace}: what may stand in for another
+ * @param what {@code form boards 2x6}, {@code stakes}, {@code braces}: what may stand in for
+ *     another
  * @param material bought, or cut from
  * @param cut whether it is cut from a board; else it is bought by the piece
  */

@@ -21,7 +21,7 @@ final class FormPieces {
           int count = (int) alike * FormRows.courses(set, size) * times;
           pieces.add(
               new FormPiece(
-                  "form board " + size,
+                  "form boards " + size,
                   FormLumber.key(size),
                   true,
                   length,

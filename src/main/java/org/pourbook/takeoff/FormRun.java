@@ -2,7 +2,6 @@ package org.pourbook.takeoff;
 
 import org.pourbook.job.Section;
 import org.pourbook.measure.Length;
-import org.pourbook.takeoff.rule.BoardLength;
 
 /**
  * A straight line of formwork of a section (FORM-1).
@@ -15,13 +14,7 @@ import org.pourbook.takeoff.rule.BoardLength;
  * @param bend how the run lies
  */
 record FormRun(
-    Section section,
-    int times,
-    String side,
-    Length length,
-    Length face,
-    BoardLength.End end,
-    Bend bend) {
+    Section section, int times, String side, Length length, Length face, BoardEnd end, Bend bend) {
 
   /** Returns the run without the name of its side: equal for sides that are formed alike. */
   FormRun ofAnySide() {

@@ -12,7 +12,6 @@ import org.pourbook.outline.FigureSide;
 import org.pourbook.outline.Figures;
 import org.pourbook.takeoff.FormRun.Bend;
 import org.pourbook.takeoff.FormedSide.Span;
-import org.pourbook.takeoff.rule.BoardLength.End;
 
 /** Finds the formed runs of a job (FORM-1). */
 final class FormRuns {
@@ -75,7 +74,7 @@ final class FormRuns {
     Optional<Length> given = section.formed().run();
     if (given.isPresent()) {
       return section.formHeight().isPositive()
-          ? List.of(run(section, "run", given.get(), section.formHeight(), End.OPEN))
+          ? List.of(run(section, "run", given.get(), section.formHeight(), BoardEnd.OPEN))
           : List.of();
     }
     List<FormedSide> sides =
@@ -95,30 +94,30 @@ final class FormRuns {
     for (Span span : left) {
       boolean whole = span.fromM() == 0 && span.toM() == side.side().length().metres();
       Length length = whole ? side.side().length() : Length.ofMetres(span.toM() - span.fromM());
-      End end = atCorner.equals(Optional.of(span)) ? end(side, sides) : End.OPEN;
+      BoardEnd end = atCorner.equals(Optional.of(span)) ? end(side, sides) : BoardEnd.OPEN;
       runs.add(run(side.section(), name, length, side.face(), end));
     }
     return runs;
   }
 
   /** Returns what the boards of a side do at its last corner, where the next side begins. */
-  private End end(FormedSide side, List<FormedSide> sides) {
+  private BoardEnd end(FormedSide side, List<FormedSide> sides) {
     boolean meetsNext =
         sides.stream()
             .filter(next -> isNext(side.side(), next.side()))
             .anyMatch(next -> shared.at(next, false).isPresent());
     if (!meetsNext || side.side().endAngleDeg() == 180) {
-      return End.OPEN;
+      return BoardEnd.OPEN;
     }
     boolean hung = side.section().kind() == Kind.RECESS;
-    return side.side().endsAtOutsideCorner() == hung ? End.STOPS_SHORT : End.LAPS;
+    return side.side().endsAtOutsideCorner() == hung ? BoardEnd.STOPS_SHORT : BoardEnd.LAPS;
   }
 
   private static boolean isNext(FigureSide side, FigureSide next) {
     return side.ring() == next.ring() && side.x2M() == next.x1M() && side.y2M() == next.y1M();
   }
 
-  private FormRun run(Section section, String name, Length length, Length face, End end) {
+  private FormRun run(Section section, String name, Length length, Length face, BoardEnd end) {
     boolean hung = section.kind() == Kind.RECESS;
     boolean round = name.equals("side round");
     Bend bend = round ? (hung ? Bend.ROUND_HUNG : Bend.ROUND) : (hung ? Bend.HUNG : Bend.STRAIGHT);

@@ -52,7 +52,7 @@ final class FormSupports {
     byPeg(sets, set -> pegs.stake(FormStakes.length(set.run().face(), usual)))
         .forEach(
             (peg, of) ->
-                pegs("stake", peg, rows.counts(of, this::stakeTerm, FormSet::stakes), "FORM-4"));
+                pegs("stakes", peg, rows.counts(of, this::stakeTerm, FormSet::stakes), "FORM-4"));
   }
 
   private String stakeTerm(FormSet set) {
@@ -75,10 +75,10 @@ final class FormSupports {
     byPeg(braced, set -> pegs.brace(FormBraces.length(set.run().face(), usual)))
         .forEach(
             (peg, of) ->
-                pegs("brace", peg, rows.counts(of, this::braceTerm, FormSet::braces), "FORM-5"));
+                pegs("braces", peg, rows.counts(of, this::braceTerm, FormSet::braces), "FORM-5"));
     Peg heel = pegs.stake(job.practice().length(Setting.STAKE_LENGTH));
     int braces = all(braced, FormSet::braces);
-    pegs("heel stake", heel, new Sum(braces, Unit.EACH, "one a brace"), "FORM-5");
+    pegs("heel stakes", heel, new Sum(braces, Unit.EACH, "one a brace"), "FORM-5");
   }
 
   private String braceTerm(FormSet set) {
@@ -94,9 +94,9 @@ final class FormSupports {
 
   /** Adds stakes or braces as they are bought, or how many and what board they are cut from. */
   private void pegs(String what, Peg peg, Sum count, String rule) {
-    String kind = what.endsWith("stake") ? "stake" : what;
-    String named = what + "s, " + working.small(peg.length()) + " long";
-    String goesTo = section.code() + " " + what + "s";
+    String kind = what.endsWith("stakes") ? "stakes" : what;
+    String named = what + ", " + working.small(peg.length()) + " long";
+    String goesTo = section.code() + " " + what;
     int pieceCount = (int) count.amount();
     if (peg.cut()) {
       rows.tell(named, count, rule);
@@ -104,7 +104,7 @@ final class FormSupports {
       Unit unit = working.lengthUnit();
       double amount = unit == Unit.FT ? all.feet() : all.metres();
       String says = pieceCount + " × " + working.small(peg.length());
-      String board = peg.material().size() + " for " + what + "s";
+      String board = peg.material().size() + " for " + what;
       rows.buy(board, new Sum(amount, unit, says), peg.material(), rule);
     } else {
       rows.buy(named, count, peg.material(), rule);

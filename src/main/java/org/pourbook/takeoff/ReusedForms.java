@@ -137,15 +137,17 @@ final class ReusedForms {
             .reduce(Length.ZERO, Length::plus);
     int count = pieces.stream().mapToInt(FormPiece::count).sum();
     double amount = cut ? (unit == Unit.FT ? length.feet() : length.metres()) : count;
+    Map<Length, Integer> byLength = new TreeMap<>(Comparator.reverseOrder());
+    pieces.forEach(piece -> byLength.merge(piece.length(), piece.count(), Integer::sum));
     String says =
-        pieces.stream()
-            .map(piece -> piece.count() + (cut ? " × " + working.length(piece.length()) : ""))
+        byLength.entrySet().stream()
+            .map(some -> some.getValue() + (cut ? " × " + working.length(some.getKey()) : ""))
             .collect(Collectors.joining(" + "));
     String figure = Working.number(amount) + (cut ? " " + unit.label() : "");
     part.add(
         Quantity.of(
             "",
-            what + "s used again",
+            what + " used again",
             -amount,
             unit,
             "−(" + says + ") = −" + figure,

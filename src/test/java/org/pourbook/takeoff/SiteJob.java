@@ -1,6 +1,7 @@
 package org.pourbook.takeoff;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -18,6 +19,7 @@ import org.pourbook.job.Joint;
 import org.pourbook.job.JointSpacing;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Placing;
+import org.pourbook.job.Plate;
 import org.pourbook.job.Position;
 import org.pourbook.job.Pour;
 import org.pourbook.job.Practice;
@@ -41,6 +43,7 @@ final class SiteJob {
   private UnitSystem units = UnitSystem.FT_IN;
   private final List<Pour> pours = new ArrayList<>();
   private final List<Section> sections = new ArrayList<>();
+  private final List<Plate> plates = new ArrayList<>();
   private final List<Joint> joints = new ArrayList<>();
   private final List<Change> changes = new ArrayList<>();
   private final List<Extra> extras = new ArrayList<>();
@@ -72,6 +75,11 @@ final class SiteJob {
 
   SiteJob with(SectionBuilder section) {
     sections.add(section.build());
+    return this;
+  }
+
+  SiteJob with(Plate plate) {
+    plates.add(plate);
     return this;
   }
 
@@ -107,13 +115,28 @@ final class SiteJob {
         Optional.empty(),
         pours.isEmpty() ? List.of(pour(1, Placing.CHUTE)) : pours,
         sections,
-        List.of(),
+        plates,
         joints,
         changes,
         extras,
         depthChecks,
         new Practice(settings, Map.of(), Map.of()),
         PLACE);
+  }
+
+  static Pour pour(int number, LocalDate date) {
+    Pour plain = pour(number, Placing.CHUTE);
+    return new Pour(
+        number,
+        Optional.of(date),
+        plain.start(),
+        plain.mix(),
+        plain.placing(),
+        plain.crew(),
+        plain.slump(),
+        plain.airPercent(),
+        plain.hoseLength(),
+        plain.weather());
   }
 
   static Pour pour(int number, Placing placing) {
@@ -338,7 +361,7 @@ final class SiteJob {
           Optional.empty(),
           fiber,
           formed,
-          edge.map(Edge::depth).orElse(thickness),
+          kind == Kind.RECESS ? drop : edge.map(Edge::depth).orElse(thickness),
           finish,
           jointSpacing,
           waste,

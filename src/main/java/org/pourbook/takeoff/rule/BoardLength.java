@@ -2,32 +2,13 @@ package org.pourbook.takeoff.rule;
 
 import org.pourbook.measure.Length;
 import org.pourbook.problem.Standing;
+import org.pourbook.takeoff.BoardEnd;
 import org.pourbook.takeoff.Source;
 
 /** How long the board along a formed side is (FORM-1). */
 public final class BoardLength {
 
   private BoardLength() {}
-
-  /** What the board does at the last corner of its side, going round one way. */
-  public enum End {
-    /** It covers the end of the next board: at an outside corner of the concrete. */
-    LAPS(1),
-    /** It stops at the face of the next board: at a re-entrant corner of the concrete. */
-    STOPS_SHORT(-1),
-    /** No other board meets it there. */
-    OPEN(0);
-
-    private final int thicknesses;
-
-    End(int thicknesses) {
-      this.thicknesses = thicknesses;
-    }
-
-    public boolean isCorner() {
-      return this != OPEN;
-    }
-  }
 
   /** Returns side + thickness, side, or side − thickness, by the end; never below one thickness. */
   @Source(
@@ -37,7 +18,7 @@ public final class BoardLength {
               + " more where it laps the next board at an outside corner, one less where it stops"
               + " at a re-entrant one",
       standing = Standing.COMMON_PRACTICE)
-  public static Length of(Length side, Length thickness, End end) {
-    return side.plus(thickness.times(end.thicknesses)).max(thickness);
+  public static Length of(Length side, Length thickness, BoardEnd end) {
+    return side.plus(thickness.times(end.thicknesses())).max(thickness);
   }
 }

@@ -66,7 +66,7 @@ public final class BoltLimits {
       rule = "BOLT-3",
       says = "The concrete is at least 3 in deeper than the bolt: cover against the ground",
       value = "3 in",
-      key = "aci-318",
+      key = "aci-318-19",
       at = "Table 20.5.1.3.1",
       standing = Standing.PUBLISHED)
   public static Length depthAsked(Length embedment) {
