@@ -6,6 +6,7 @@ import org.pourbook.job.Pour;
 import org.pourbook.job.Practice;
 import org.pourbook.job.Setting;
 import org.pourbook.takeoff.Source;
+import org.pourbook.takeoff.rule.PlacingTime;
 
 /**
  * How fast a pour takes concrete, and how old that is when it leaves the truck.
@@ -15,9 +16,6 @@ import org.pourbook.takeoff.Source;
  * @param limitMinutes from batching to the end of discharge
  */
 record PlacingTimes(double m3PerHour, double minutesAway, double limitMinutes) {
-
-  /** People for whom placing rates are given. */
-  private static final double USUAL_CREW = 5;
 
   /** Returns the times of a pour with a supplier; the rate is in proportion to the crew. */
   static PlacingTimes of(Portion portion, Supplier supplier) {
@@ -30,13 +28,13 @@ record PlacingTimes(double m3PerHour, double minutesAway, double limitMinutes) {
           case BARROW -> Setting.PLACING_RATE_BARROW;
         };
     return new PlacingTimes(
-        practice.number(rate) * pour.crew() / USUAL_CREW,
+        PlacingTime.rateM3PerHour(practice.number(rate), pour.crew()),
         ConcreteOptions.or(supplier.minutesAway(), practice, Setting.MINUTES_AWAY),
         practice.number(Setting.DISCHARGE_LIMIT));
   }
 
   double minutesFor(double volumeM3) {
-    return volumeM3 / m3PerHour * 60;
+    return PlacingTime.minutes(volumeM3, m3PerHour);
   }
 
   /**
