@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.pourbook.job.Joint;
 import org.pourbook.job.JointKind;
+import org.pourbook.job.Kind;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.UnitSystem;
 import org.pourbook.takeoff.SteelFixture.SectionBuilder;
@@ -106,7 +107,16 @@ class JointSteelTest {
   }
 
   @Test
+  void barsThatDoNotReachOutOfTheirHolesAreTold() {
+    slab(Length.ofInches(4));
+    Joint plain = SteelFixture.joint(JointKind.TIE, "F1", Length.ofFeet(20));
+    job.joint(written(plain, "#4", Length.ofInches(6), Length.ofInches(18), true));
+    assertTrue(caution(job.takeOff(), "do not reach out of their holes"));
+  }
+
+  @Test
   void aJointWithoutASectionLiesOnTheFirstFloor() {
+    job.slab("W", Length.ofFeet(24), Length.ofFeet(1), Length.ofInches(12)).kind = Kind.FOOTING;
     slab(Length.ofInches(8));
     job.joint(SteelFixture.joint(JointKind.DOWEL, "", Length.ofFeet(24)));
     assertEquals(Material.DOWEL.of("1 x 16"), key(job.takeOff(), "dowels"));

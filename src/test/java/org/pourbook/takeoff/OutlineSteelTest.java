@@ -77,6 +77,15 @@ class OutlineSteelTest {
   }
 
   @Test
+  void edgeBarsLapAtAPointOnAStraightSide() {
+    outline(ring(0, 0, 10, 0, 20, 0, 20, 12, 0, 12)).edge(Sides.ALL, SteelFixture.run(1, "#4"));
+    Part part = job.takeOff();
+    // The side of 20' in two bars with a lap of 29" more.
+    assertEquals(2 * (19.5 + 11.5) + 29 / 12.0, amount(part, "edge bars"), 1e-9);
+    assertEquals(4 * (58 - 8 * 0.5 + 7 * Math.PI / 8) / 12, amount(part, "corner bars"), 1e-6);
+  }
+
+  @Test
   void aRectangleDrawnAsAnOutlineTakesTheSameSteel() {
     SteelFixture plain = new SteelFixture();
     plain.slab("F1", Length.ofFeet(20), Length.ofFeet(12), Length.ofInches(6)).bars("#4", FOOT);

@@ -73,6 +73,17 @@ final class SteelFixture {
     return this;
   }
 
+  SteelFixture set(Setting setting, double number) {
+    settings.put(setting, new SettingValue("?", "", number, Optional.empty(), "Practice!C2"));
+    return this;
+  }
+
+  SteelFixture set(Setting setting, Length length) {
+    SettingValue value = new SettingValue("?", "", Double.NaN, Optional.of(length), "Practice!C2");
+    settings.put(setting, value);
+    return this;
+  }
+
   SectionBuilder slab(String code, Length length, Length width, Length thickness) {
     SectionBuilder section = new SectionBuilder(code, length, width, thickness);
     sections.add(section);

@@ -9,10 +9,12 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.pourbook.job.Edge;
+import org.pourbook.job.JointKind;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Setting;
 import org.pourbook.job.Shape;
 import org.pourbook.job.Sides;
+import org.pourbook.job.Where;
 import org.pourbook.measure.Length;
 import org.pourbook.takeoff.BarMark.BarShape;
 import org.pourbook.takeoff.SteelFixture.SectionBuilder;
@@ -83,6 +85,83 @@ class SteelTakeoffTest {
 
   private double laps(String rule) {
     return amount(job.set(Setting.LAP_RULE, rule).takeOff(), "laps of bars along");
+  }
+
+  @Test
+  void aWrittenStrengthBeatsTheMix() {
+    slab24x16();
+    // 24.67, up to 25
+    job.set(Setting.STRENGTH_PSI, 4000);
+    assertEquals(13 * 25 / 12.0, amount(job.takeOff(), "laps of bars along"), 1e-9);
+  }
+
+  @Test
+  void aShortLapIsToldOnceForAllSections() {
+    slab24x16();
+    job.slab("F2", Length.ofFeet(24), Length.ofFeet(16), FOUR_INCHES)
+        .bars("#4", Length.ofInches(16));
+    assertEquals(1, job.set(Setting.LAP_RULE, "40 db").takeOff().cautions().size());
+  }
+
+  @Test
+  void stockNoLongerThanItsLapIsToldAndTheUsualTaken() {
+    slab24x16();
+    job.stock.put("#4", Length.ofInches(29));
+    Part part = job.takeOff();
+    assertEquals(13 * 29 / 12.0, amount(part, "laps of bars along"), 1e-9);
+    assertTrue(caution(part, "offered no longer than its lap of 29\""));
+  }
+
+  @Test
+  void coverThinnerThanAgainstGroundIsTold() {
+    slab24x16();
+    job.set(Setting.EDGE_COVER, Length.ofInches(2));
+    Part part = job.takeOff();
+    assertTrue(caution(part, "Edge cover is 2\""));
+    // ⌈(192 − 4)/16⌉ + 1 = 13 of 284 in
+    assertEquals(13 * 284 / 12.0, amount(part, "bars along"), 1e-9);
+  }
+
+  @Test
+  void outsideTheBarsLieLower() {
+    slab24x16().where = Where.OUTSIDE;
+    assertEquals(Material.BAR_SUPPORT.of("1 in"), key(job.takeOff(), "bar supports"));
+  }
+
+  @Test
+  void aFootingsMatLiesOnBlocksAndItsBarsAreNoTopBars() {
+    SectionBuilder footing =
+        job.slab("W", Length.ofFeet(24), Length.ofFeet(16), Length.ofInches(24));
+    footing.bars("#4", Length.ofInches(16)).kind = Kind.FOOTING;
+    Part part = job.takeOff();
+    assertEquals(13 * 29 / 12.0, amount(part, "laps of bars along"), 1e-9);
+    assertEquals(Material.BAR_SUPPORT.of("3 in"), key(part, "bar supports"));
+  }
+
+  @Test
+  void aPierNoDeeperThanItsCoverHasNoBars() {
+    SectionBuilder pier = job.slab("P", FOOT, FOOT, Length.ofInches(3));
+    pier.kind = Kind.PIER;
+    pier.edgeBars = Optional.of(SteelFixture.run(4, "#4"));
+    Part part = job.takeOff();
+    assertTrue(part.pieces().isEmpty());
+    assertTrue(part.quantities().stream().noneMatch(q -> q.what().equals("pier bars")));
+  }
+
+  @Test
+  void barsOfTwoLengthsAreAddedBeforeTheyAreMultiplied() {
+    job.slab("F1", Length.ofFeet(20), Length.ofFeet(10), FOUR_INCHES)
+            .edge(Sides.ALL, SteelFixture.run(2, "#4"))
+            .count =
+        2;
+    assertEquals(
+        "(4 × 19'-6\" + 4 × 9'-6\") × 2 = 232 ft", find(job.takeOff(), "edge bars").working());
+  }
+
+  @Test
+  void aJobWithoutSectionsTakesNoSteel() {
+    job.joint(SteelFixture.joint(JointKind.TIE, "", FOOT));
+    assertTrue(job.takeOff().quantities().isEmpty());
   }
 
   @Test
@@ -194,6 +273,11 @@ class SteelTakeoffTest {
     // Chords are held to the micrometre.
     assertEquals(feet, amount(part, "bars along"), 1e-4);
     assertEquals(amount(part, "bars along"), amount(part, "bars across"));
+    assertEquals("9 bars, 10'-0\" to 6'-0\" = 75.93 ft", find(part, "bars along").working());
+    // All 9 × 9 cross but the four corners at (±48, ±48). Supports: ⌈120/48⌉ = 3 spaces of 40 in;
+    // two of the rows are chords, 2·√(3600 − 400) = 113.1 in: 4 supports each.
+    assertEquals(39 * 0.0104, amount(part, "tie wire"), 1e-9);
+    assertEquals(8, amount(part, "bar supports"));
   }
 
   @Test

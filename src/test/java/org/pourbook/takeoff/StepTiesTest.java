@@ -8,9 +8,13 @@ import static org.pourbook.takeoff.SteelTakeoffTest.caution;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.pourbook.job.BarMat;
 import org.pourbook.job.Joint;
 import org.pourbook.job.JointKind;
+import org.pourbook.job.Shape;
 import org.pourbook.job.Sides;
+import org.pourbook.job.Where;
+import org.pourbook.measure.BarSize;
 import org.pourbook.measure.Length;
 import org.pourbook.takeoff.BarMark.BarShape;
 import org.pourbook.takeoff.SteelFixture.SectionBuilder;
@@ -48,6 +52,114 @@ class StepTiesTest {
     Part part = job.takeOff();
     assertEquals(8 * 19.5 + 5 * (3.5 + 9.5), amount(part, "bars along"), 1e-9);
     assertEquals(14 * 11.5 + 7 * (3.5 + 3.5), amount(part, "bars across"), 1e-9);
+  }
+
+  /** Of 13 × 21 crossings 5 × 7 lie in the bay; every second of 238 is tied. */
+  @Test
+  void noCrossingIsTiedWithinABay() {
+    bay(SIX_INCHES).at(Length.ofFeet(4), Length.ofFeet(4)).bars("#4", FOOT);
+    assertEquals(119 * 0.0104, amount(job.takeOff(), "tie wire"), 1e-9);
+  }
+
+  @Test
+  void aBarJustOutsideTheCoverOfABayRunsOn() {
+    // The bay begins at 40-1/2": the bar at 37-1/2" touches its cover, and so does that at 95".
+    bay(SIX_INCHES).at(Length.ofFeet(4), Length.ofInches(81, 2)).bars("#4", FOOT).shape =
+        new Shape.Rectangle(Length.ofFeet(6), Length.ofInches(103, 2));
+    assertEquals(9 * 19.5 + 4 * (3.5 + 9.5), amount(job.takeOff(), "bars along"), 1e-9);
+  }
+
+  @Test
+  void likeBaysInOneFloorAreTakenByTheirArea() {
+    bay(SIX_INCHES).at(Length.ofFeet(4), Length.ofFeet(4)).bars("#4", FOOT).count = 2;
+    Part part = job.takeOff();
+    // 48 of 240 ft2; every second of 0.8 × 273 crossings
+    assertEquals(0.8 * 13 * 19.5, amount(part, "bars along"), 1e-6);
+    assertEquals(110 * 0.0104, amount(part, "tie wire"), 1e-9);
+  }
+
+  @Test
+  void aBayOutsideLiesLowerByItsCover() {
+    bay(SIX_INCHES).bars("#4", FOOT).where = Where.OUTSIDE;
+    assertEquals(Optional.of(Length.ofInches(7)), steps(job.takeOff()).get(0).b());
+  }
+
+  @Test
+  void aBaysInnerSidesMayBeGivenAsARun() {
+    bay(SIX_INCHES).bars("#4", FOOT).formed = Sides.ofRun(Length.ofFeet(14));
+    assertEquals(15, steps(job.takeOff()).stream().mapToInt(BarMark::count).sum());
+  }
+
+  @Test
+  void theBarsThatMeetASideGoOnInItsTies() {
+    // Along Length #3 at 12", across #4 at 24": sides W take #3, sides L take #4.
+    floor.bars =
+        Optional.of(
+            new BarMat(
+                BarSize.named("#3").orElseThrow(),
+                FOOT,
+                BarSize.named("#4").orElseThrow(),
+                Length.ofInches(24)));
+    bay(SIX_INCHES).bars("#4", FOOT);
+    job.joint(step("L1", Length.ofFeet(6), Length.ZERO));
+    Part part = job.takeOff();
+    assertEquals(2 * 5, ties(part, "B1", "#3"));
+    assertEquals(4, ties(part, "B1", "#4"));
+    assertEquals(4, ties(part, "J1", "#4"));
+  }
+
+  private static int ties(Part part, String section, String bar) {
+    return steps(part).stream()
+        .filter(tie -> tie.section().equals(section))
+        .filter(tie -> tie.size().designation().equals(bar))
+        .mapToInt(BarMark::count)
+        .sum();
+  }
+
+  @Test
+  void tiesOfOnePourAreNotCappedAndTiedToBothMats() {
+    bay(SIX_INCHES).bars("#4", FOOT);
+    job.joint(step("L1", Length.ofFeet(6), Length.ZERO));
+    Part part = job.takeOff();
+    assertTrue(part.quantities().stream().noneMatch(q -> q.what().equals("bar caps")));
+    // 7 ties, two laps each with two ties of wire
+    double joint =
+        part.quantities().stream()
+            .filter(q -> q.section().equals("J1") && q.what().equals("tie wire"))
+            .mapToDouble(Quantity::amount)
+            .sum();
+    assertEquals(28 * 0.0104, joint, 1e-9);
+    // The bay's own mat: ⌈42/12⌉ + 1 = 5 by ⌈66/12⌉ + 1 = 7 bars, 18 ties; 17 step ties, 68.
+    double bay =
+        part.quantities().stream()
+            .filter(q -> q.section().equals("B1") && q.what().equals("tie wire"))
+            .mapToDouble(Quantity::amount)
+            .sum();
+    assertEquals((18 + 68) * 0.0104, bay, 1e-9);
+  }
+
+  @Test
+  void aDrilledStepTiesUpperLegIsItsEmbedment() {
+    Joint plain = step("L1", Length.ofFeet(20), SIX_INCHES);
+    job.joint(
+        new Joint(
+            plain.code(),
+            plain.section(),
+            plain.side(),
+            plain.kind(),
+            plain.length(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            true,
+            Optional.of(Length.ofInches(8)),
+            plain.drop(),
+            Optional.empty(),
+            plain.place()));
+    Part part = job.takeOff();
+    assertEquals(Length.ofInches(8), steps(part).get(0).a());
+    assertEquals(Optional.of(Length.ofInches(29)), steps(part).get(0).c());
+    assertEquals("drilled 8\" deep, hole 5/8\"", part.joints().get(0).note());
   }
 
   @Test

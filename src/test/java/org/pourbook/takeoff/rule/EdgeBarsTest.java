@@ -71,6 +71,19 @@ class EdgeBarsTest {
   }
 
   @Test
+  void lapsOfMetricBarsAreRoundedUpToTenMillimetres() {
+    BarSize bar = BarSize.named("10M").orElseThrow();
+    assertEquals(Length.ofMillimetres(740), BarLaps.roundedUp(Length.ofMillimetres(731), bar));
+    assertEquals(Length.ofMillimetres(730), BarLaps.roundedUp(Length.ofMillimetres(730), bar));
+  }
+
+  @Test
+  void finelySpacedMeshLapsSixInches() {
+    assertEquals(Length.ofInches(6), MeshSheets.lap(Length.ofInches(2)));
+    assertEquals(Length.ofInches(8), MeshSheets.lap(Length.ofInches(6)));
+  }
+
+  @Test
   void everySecondOfFifteenCrossingsIsEight() {
     assertEquals(8, TieWire.atCrossings(15));
     assertEquals(8, TieWire.atCrossings(16));
