@@ -1,10 +1,12 @@
 package org.pourbook.buy;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.pourbook.job.Job;
+import org.pourbook.job.Setting;
 import org.pourbook.takeoff.ConcreteNeed;
 import org.pourbook.takeoff.Material;
 import org.pourbook.takeoff.Material.Planning;
@@ -63,6 +65,26 @@ final class Wanted {
     sum.needed += base * (1 + allowancePercent / 100);
   }
 
+  private LocalDate firstOfItsGroup(LocalDate date) {
+    long together = (long) job.practice().number(Setting.DELIVER_TOGETHER);
+    List<LocalDate> dates =
+        byPour.keySet().stream()
+            .map(pour -> job.pour(pour).date())
+            .flatMap(Optional::stream)
+            .sorted()
+            .toList();
+    LocalDate leader = dates.get(0);
+    for (LocalDate next : dates) {
+      if (next.isAfter(date)) {
+        break;
+      }
+      if (next.isAfter(leader.plusDays(together))) {
+        leader = next;
+      }
+    }
+    return leader;
+  }
+
   void add(PieceNeed piece) {
     sum(piece.pour()).pieces.add(piece);
   }
@@ -106,9 +128,16 @@ final class Wanted {
     return portions;
   }
 
-  /** Returns where and when (BUY-4, BUY-5): what is not shared goes to the job's own site. */
+  /**
+   * Returns where and when (BUY-4, BUY-5): what is not shared goes to the job's own site. Concrete
+   * and services come with each pour; other goods of pours no further apart than Deliver together
+   * come with the first of them, so that they pay one delivery and share packs.
+   */
   private Delivery delivery(int pour) {
-    var day = job.pour(pour).date().map(date -> WorkingDays.before(date, aheadDays));
+    boolean eachPour = planning == Planning.BY_POUR || planning == Planning.SERVICE;
+    Optional<LocalDate> own = job.pour(pour).date();
+    Optional<LocalDate> first = eachPour ? own : own.map(this::firstOfItsGroup);
+    Optional<LocalDate> day = first.map(date -> WorkingDays.before(date, aheadDays));
     boolean mayShare =
         Material.named(key.material())
             .map(Material::isShareable)

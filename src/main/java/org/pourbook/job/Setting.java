@@ -92,6 +92,7 @@ public enum Setting {
   KEEP_OFFCUTS("Keep offcuts", LENGTH_FT, "4", "CUT-1", COMMON_PRACTICE),
   COST_OF_ANOTHER_STOP("Cost of another stop", MONEY, "0", "BUY-3", COMMON_PRACTICE),
   AHEAD_OF_POUR("Ahead of pour", DAYS, "", "BUY-5", COMMON_PRACTICE),
+  DELIVER_TOGETHER("Deliver together", DAYS, "7", "BUY-5", COMMON_PRACTICE),
   QUOTATION_DAYS("Quotation days", DAYS, "30", "BUY-5", COMMON_PRACTICE),
 
   QUANTITY_DIFFERENCE("Quantity difference", PERCENT, "5", "TICK-2", COMMON_PRACTICE),

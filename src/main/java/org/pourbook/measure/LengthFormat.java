@@ -1,6 +1,7 @@
 package org.pourbook.measure;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** Lengths in words that a crew reads: feet and inches to the nearest 1/16, or millimetres. */
 public final class LengthFormat {
@@ -35,9 +36,10 @@ public final class LengthFormat {
     return sign + inchText(sixteenths, "-") + "\"";
   }
 
-  /** Returns millimetres, with decimals only where there are any. */
+  /** Returns millimetres to the nearest tenth, with a decimal only where there is one. */
   public static String millimetres(Length length) {
-    return BigDecimal.valueOf(length.nanometres(), 6).stripTrailingZeros().toPlainString() + " mm";
+    BigDecimal mm = BigDecimal.valueOf(length.nanometres(), 6).setScale(1, RoundingMode.HALF_UP);
+    return (mm.signum() == 0 ? BigDecimal.ZERO : mm.stripTrailingZeros()).toPlainString() + " mm";
   }
 
   private static long sixteenths(Length length) {

@@ -38,7 +38,7 @@ final class EdgeSteel {
     this.run = run;
     this.bars = bars;
     this.cover = steel.setting(Setting.EDGE_COVER);
-    this.lap = steel.laps().of(run.size(), section.mix(), BarSupports.blockHeight());
+    this.lap = steel.laps().of(run.size(), section.mix(), BarSupports.blockHeight(steel.units()));
   }
 
   void add() {
@@ -135,7 +135,7 @@ final class EdgeSteel {
     like.forEach(one -> bars.tie((long) TieWire.alongEdgeBar(one.run()) * one.count()));
     Length spacing = steel.setting(Setting.SUPPORT_SPACING);
     int blocks = laid.stream().mapToInt(one -> BarSupports.blocksUnder(one, spacing)).sum();
-    String size = Supports.size(BarSupports.blockHeight(), steel);
+    String size = Supports.size(BarSupports.blockHeight(steel.units()), steel);
     String working = blocks + " along " + laid.size() + " runs, one every " + steel.show(spacing);
     bars.counted("edge blocks", Material.BAR_SUPPORT, size, blocks, working, "BAR-7");
   }

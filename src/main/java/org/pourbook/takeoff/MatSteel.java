@@ -119,7 +119,7 @@ final class MatSteel {
     Length spacing = steel.setting(Setting.SUPPORT_SPACING);
     Length height =
         isOnBlocks()
-            ? BarSupports.blockHeight()
+            ? BarSupports.blockHeight(steel.units())
             : BarSupports.height(
                 section.thickness(), steel.topCover(section), layers(), steel.units());
     if (!height.isPositive()) {

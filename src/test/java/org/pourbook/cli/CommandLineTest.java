@@ -87,7 +87,10 @@ class CommandLineTest {
         err.lines().filter(line -> line.endsWith("(job left out)")).map(this::place).toList();
     assertEquals(
         List.of(
-            "Jobs.csv!C3", "Sections.csv!D3", "Sections.csv!E4", "Sections.csv!F5",
+            "Jobs.csv!C3",
+            "Sections.csv!D3",
+            "Sections.csv!E4",
+            "Sections.csv!F5",
             "Sections.csv!H5"),
         refused,
         err);

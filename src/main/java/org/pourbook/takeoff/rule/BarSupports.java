@@ -11,6 +11,8 @@ public final class BarSupports {
   /** Height of the blocks under edge and footing bars. */
   private static final Length BLOCK = Length.ofInches(3);
 
+  private static final Length METRIC_BLOCK = Length.ofMillimetres(75);
+
   private BarSupports() {}
 
   /** Returns the supports under a rectangular mat: {@code (⌈l/s⌉ + 1) × (⌈w/s⌉ + 1)}, exactly. */
@@ -64,7 +66,10 @@ public final class BarSupports {
     return run.ceilDiv(spacing);
   }
 
-  /** Returns the height of those blocks: 3 in, the cover of concrete cast against ground. */
+  /**
+   * Returns the height of those blocks: 3 in, the cover of concrete cast against ground; 75 mm as
+   * they are sold in metric sizes.
+   */
   @Source(
       rule = "BAR-7",
       says = "Blocks hold edge and footing bars 3 in clear of the ground.",
@@ -72,7 +77,7 @@ public final class BarSupports {
       key = "aci-318-19",
       at = "Table 20.5.1.3.1",
       standing = Standing.PUBLISHED)
-  public static Length blockHeight() {
-    return BLOCK;
+  public static Length blockHeight(UnitSystem units) {
+    return units.isMetric() ? METRIC_BLOCK : BLOCK;
   }
 }
