@@ -32,6 +32,14 @@ class MatLineTest {
   }
 
   @Test
+  void aBarWithinTheCoverOfAGapIsInterruptedToo() {
+    assertEquals(2, line(3, 237, 46).interruptedBy(gap(48, 120), COVER).size());
+    assertEquals(2, line(3, 237, 98).interruptedBy(gap(48, 120), COVER).size());
+    assertEquals(1, line(3, 237, 45).interruptedBy(gap(48, 120), COVER).size());
+    assertEquals(1, line(3, 237, 99).interruptedBy(gap(48, 120), COVER).size());
+  }
+
+  @Test
   void barsCrossWhereBothReach() {
     assertTrue(BAR.crosses(line(3, 141, 237)));
     assertFalse(BAR.crosses(line(3, 141, 238)));
