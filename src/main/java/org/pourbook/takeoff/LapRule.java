@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.pourbook.measure.Length;
+import org.pourbook.measure.LengthText;
+import org.pourbook.measure.Unit;
 import org.pourbook.measure.UnitSystem;
 
 /** How the Lap rule setting is written: {@code class B}, {@code 40 db}, or a length. */
@@ -21,17 +23,13 @@ sealed interface LapRule {
   record Given(Length length) implements LapRule {}
 
   Pattern DIAMETERS = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*(?:db|d|diameters|bar diameters)");
-  Pattern FEET_INCHES =
-      Pattern.compile(
-          "(?:(\\d+(?:\\.\\d+)?)\\s*(?:ft|'))?[\\s-]*(?:(\\d+(?:\\.\\d+)?)\\s*(?:in|\"))?");
-  Pattern METRIC = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*(mm|cm|m)");
 
   /**
    * Returns the rule as written; empty when it cannot be read or is zero. A bare number is inches,
    * in an {@code m} job millimetres.
    */
   static Optional<LapRule> read(String written, UnitSystem units) {
-    String text = written.strip().toLowerCase(Locale.ROOT).replace('”', '"').replace('’', '\'');
+    String text = written.strip().toLowerCase(Locale.ROOT);
     if (text.isEmpty() || text.matches("class\\s*b")) {
       return Optional.of(new ClassB());
     }
@@ -40,29 +38,8 @@ sealed interface LapRule {
       BigDecimal number = new BigDecimal(diameters.group(1));
       return number.signum() > 0 ? Optional.of(new Diameters(number)) : Optional.empty();
     }
-    String unit = text.matches("[\\d.]+") ? (units.isMetric() ? " mm" : " in") : "";
-    return length(text + unit).filter(Length::isPositive).map(Given::new);
-  }
-
-  private static Optional<Length> length(String text) {
-    Matcher metric = METRIC.matcher(text);
-    if (metric.matches()) {
-      BigDecimal number = new BigDecimal(metric.group(1));
-      int places =
-          switch (metric.group(2)) {
-            case "mm" -> 0;
-            case "cm" -> 1;
-            default -> 3;
-          };
-      return Optional.of(Length.ofMillimetres(number.movePointRight(places)));
-    }
-    Matcher us = FEET_INCHES.matcher(text);
-    if (!us.matches()) {
-      return Optional.empty();
-    }
-    Length feet = us.group(1) == null ? Length.ZERO : Length.ofFeet(new BigDecimal(us.group(1)));
-    Length inches =
-        us.group(2) == null ? Length.ZERO : Length.ofInches(new BigDecimal(us.group(2)));
-    return Optional.of(feet.plus(inches));
+    return LengthText.read(text, units.isMetric() ? Unit.MM : Unit.IN)
+        .filter(Length::isPositive)
+        .map(Given::new);
   }
 }
