@@ -113,7 +113,8 @@ final class BarsOf {
               + timesText()
               + " × "
               + steel.small(tie)
-              + " of 16 ga"
+              + " × "
+              + perLength(TieWire.massKg(1, Length.ofMillimetres(1000)), 4)
               + SteelJob.equal(amount, mass);
       MaterialKey wire = Material.TIE_WIRE.of("16 ga");
       steel.part().add(Quantity.of(code, "tie wire", amount, mass, working, "BAR-8", wire, pour));
@@ -122,20 +123,26 @@ final class BarsOf {
 
   private void weigh(BarSize bar, Length length, Unit mass) {
     double amount = mass.fromBase(BarWeights.massKg(bar, length));
-    BigDecimal each = BigDecimal.valueOf(mass.fromBase(ownUnit().toBase(bar.massKgPerM())));
     String working =
         Working.number(own(length))
             + " "
             + ownUnit().label()
             + " × "
-            + each.setScale(3, RoundingMode.HALF_UP)
-            + " "
-            + mass.label()
-            + "/"
-            + ownUnit().label()
+            + perLength(bar.massKgPerM(), 3)
             + SteelJob.equal(amount, mass);
     String what = "weight of " + bar + " bars";
     steel.part().add(Quantity.told(code, what, amount, mass, working, "BAR-6", pour));
+  }
+
+  /** A mass a metre as tables print it: {@code 0.668 lb/ft}. */
+  private String perLength(double kgPerM, int places) {
+    Unit mass = steel.units().isMetric() ? Unit.KG : Unit.LB;
+    BigDecimal each = BigDecimal.valueOf(mass.fromBase(ownUnit().toBase(kgPerM)));
+    return each.setScale(places, RoundingMode.HALF_UP)
+        + " "
+        + mass.label()
+        + "/"
+        + ownUnit().label();
   }
 
   private void add(Role role, BarSize bar, Length length, String working) {
@@ -178,6 +185,6 @@ final class BarsOf {
   }
 
   private double own(Length length) {
-    return ownUnit().fromBase(length.metres());
+    return steel.units().isMetric() ? length.metres() : length.feet();
   }
 }

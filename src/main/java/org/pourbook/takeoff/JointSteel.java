@@ -51,7 +51,7 @@ final class JointSteel {
     boolean thin = !Dowels.isDowelled(section.thickness());
     if (thin) {
       String says =
-          "Dowels in a slab of " + steel.small(section.thickness()) + ": under 5\" it is tied.";
+          "Dowels in a slab of " + steel.small(section.thickness()) + ": one this thin is tied.";
       across.caution(says, "DOW-1, ACI 302.1R (from memory)");
     }
     if (!AcrossJoint.isWritten(joint)) {

@@ -16,6 +16,7 @@ import org.pourbook.takeoff.rule.TieWire;
 final class MatSteel {
 
   private static final Length WIDEST_SPACING = Length.ofInches(18);
+  private static final Length GROUND_COVER = Length.ofInches(3);
   private static final Length THIN_COVER_BELOW = Length.ofInches(1);
 
   private final SteelJob steel;
@@ -136,12 +137,19 @@ final class MatSteel {
       String says =
           "Bars lie "
               + steel.small(below())
-              + " above the base; concrete cast against ground has 3\" of cover.";
+              + " above the base; concrete cast against ground has "
+              + steel.small(GROUND_COVER)
+              + " of cover.";
       steel.caution(section.code(), says, "BAR-7, ACI 318-19 Table 20.5.1.3.1");
     }
     Length widest = mat.alongSpacing().max(mat.acrossSpacing());
     if (widest.isMoreThan(WIDEST_SPACING)) {
-      String says = "Bars " + steel.small(widest) + " apart: more than the usual limit of 18\".";
+      String says =
+          "Bars "
+              + steel.small(widest)
+              + " apart: more than the usual limit of "
+              + steel.small(WIDEST_SPACING)
+              + ".";
       steel.caution(section.code(), says, "BAR-1, ACI 318-19 24.4.3.3 (from memory)");
     }
   }

@@ -52,9 +52,24 @@ final class MeshSteel {
     supports();
   }
 
-  /** One way to lay mesh: areas of one section. */
+  /**
+   * One way to lay mesh over one section.
+   *
+   * @param runM of all strips with their end laps [m]
+   * @param sheets with the rests of cut ones used
+   */
   private record Laid(
-      SheetSize sheet, boolean along, int strips, double laidM2, double boughtM2, int sheets) {}
+      SheetSize sheet, boolean along, int strips, int endLaps, double runM, int sheets) {
+
+    double laidM2() {
+      return runM * sheet.width().metres();
+    }
+
+    double boughtM2() {
+      boolean roll = !sheet.length().isLessThan(ROLL);
+      return roll ? laidM2() : sheets * sheet.length().metres() * sheet.width().metres();
+    }
+  }
 
   private List<SheetSize> sheets() {
     List<SheetSize> offered = steel.onOffer().sheets(key).stream().filter(this::fits).toList();
@@ -75,45 +90,52 @@ final class MeshSteel {
 
   private Laid laid(SheetSize sheet, boolean along) {
     List<Runs> strips = Runs.gathered(MeshStrips.of(section, along, sheet.width(), sideLap()));
-    double laidM = 0;
+    double runM = 0;
     int count = 0;
+    int endLaps = 0;
     int sheets = 0;
     for (Runs strip : strips) {
-      int inStrip = MeshSheets.over(strip.run(), sheet.length(), endLap());
-      laidM += (strip.run().metres() + (inStrip - 1) * endLap().metres()) * strip.count();
+      int laps = MeshSheets.over(strip.run(), sheet.length(), endLap()) - 1;
+      runM += strip.run().plus(endLap().times(laps)).metres() * strip.count();
       sheets += MeshSheets.sheets(strip.count(), strip.run(), sheet.length(), endLap());
+      endLaps += laps * strip.count();
       count += strip.count();
     }
-    double laidM2 = laidM * sheet.width().metres();
-    boolean roll = !sheet.length().isLessThan(ROLL);
-    double sheetM2 = sheet.length().metres() * sheet.width().metres();
-    return new Laid(sheet, along, count, laidM2, roll ? laidM2 : sheets * sheetM2, sheets);
+    return new Laid(sheet, along, count, endLaps, runM, sheets);
   }
 
   private void lay(Laid laid) {
     int times = steel.job().timesOf(section);
+    Working working = steel.working();
     Unit unit = Material.MESH.unit(steel.units());
-    String size = steel.show(laid.sheet().width()) + " × " + steel.show(laid.sheet().length());
     double net = unit.fromBase(laid.laidM2() * times);
+    String laps =
+        laid.endLaps() == 0
+            ? ""
+            : " with " + laid.endLaps() + " end laps of " + steel.small(endLap());
     String strips =
         laid.strips()
-            + " strips of "
-            + size
-            + (laid.along() ? " along" : " across")
-            + ", lapped "
-            + steel.small(endLap())
-            + steel.working().times(times);
+            + (laid.along() ? " strips along, " : " strips across, ")
+            + working.run(laid.runM())
+            + laps
+            + " × "
+            + steel.show(laid.sheet().width())
+            + working.times(times);
     add("mesh", net, unit, strips + SteelJob.equal(net, unit));
     double rest = unit.fromBase((laid.boughtM2() - laid.laidM2()) * times);
     if (rest > 1e-9) {
-      String working =
-          laid.sheets()
+      String sheets =
+          "("
+              + laid.sheets()
               + " sheets of "
-              + size
-              + steel.working().times(times)
-              + " less what is laid"
-              + SteelJob.equal(rest, unit);
-      add("mesh cut away", rest, unit, working);
+              + steel.show(laid.sheet().width())
+              + " × "
+              + steel.show(laid.sheet().length())
+              + " − "
+              + working.area(laid.laidM2())
+              + ")"
+              + working.times(times);
+      add("mesh cut away", rest, unit, sheets + SteelJob.equal(rest, unit));
     }
   }
 

@@ -11,6 +11,7 @@ import org.pourbook.measure.Length;
 public final class SteelTakeoff {
 
   private static final Length GROUND_COVER = Length.ofInches(3);
+  private static final Length FORMED_COVER = Length.ofInches(3, 2);
 
   private SteelTakeoff() {}
 
@@ -47,7 +48,11 @@ public final class SteelTakeoff {
       String says =
           "Edge cover is "
               + steel.small(cover)
-              + "; concrete cast against ground has 3\", against forms 1-1/2\" for #5 and smaller.";
+              + "; concrete cast against ground has "
+              + steel.small(GROUND_COVER)
+              + ", against forms "
+              + steel.small(FORMED_COVER)
+              + " for #5 and smaller.";
       steel.caution("", says, "BAR-1, ACI 318-19 Table 20.5.1.3.1");
     }
   }

@@ -41,6 +41,14 @@ final class StepTies {
       String says = "The recess is tied to its parent's bars but has none of its own.";
       steel.caution(recess.code(), says, "BAR-5");
     }
+    if (!any && recess.bars().isPresent() && runOn(mat, levels)) {
+      String says = "The floor's bars run on below the recess; its own bars come besides.";
+      steel.caution(recess.code(), says, "BAR-5");
+    }
+  }
+
+  private static boolean runOn(BarMat mat, Length levels) {
+    return !StepTieBars.isBent(levels, mat.along()) && !StepTieBars.isBent(levels, mat.across());
   }
 
   /** Adds the ties that continue the parent's bars of one direction; false where there are none. */

@@ -65,7 +65,7 @@ class JointSteelTest {
     job.joint(SteelFixture.joint(JointKind.DOWEL, "F1", Length.ofFeet(24)));
     Part part = job.takeOff();
     assertEquals(24, amount(part, "dowels"));
-    assertTrue(caution(part, "under 5\" it is tied"));
+    assertTrue(caution(part, "one this thin is tied"));
   }
 
   /** ⌈240/18⌉ = 14 bars of 18 in; 14 holes of 0.9940 in3 are 0.06024 gal of 231 in3. */

@@ -43,7 +43,9 @@ class MeshSteelTest {
     Part part = job.takeOff();
     assertEquals(500, amount(part, "mesh"), 1e-9);
     assertEquals(Material.MESH.of(STYLE), key(part, "mesh"));
-    assertTrue(find(part, "mesh").working().startsWith("4 strips of 5'-0\" × 10'-0\" along"));
+    assertEquals(
+        "4 strips along, 100 ft with 8 end laps of 8\" × 5'-0\" = 500 ft2",
+        find(part, "mesh").working());
     assertTrue(part.quantities().stream().noneMatch(q -> q.what().equals("mesh cut away")));
   }
 
@@ -55,6 +57,9 @@ class MeshSteelTest {
     Part part = job.takeOff();
     assertEquals(2 * 220 / 12.0 * 5, amount(part, "mesh"), 1e-9);
     assertEquals(2 * 20 / 12.0 * 5, amount(part, "mesh cut away"), 1e-9);
+    assertEquals(
+        "(2 sheets of 5'-0\" × 10'-0\" − 91.67 ft2) × 2 = 16.67 ft2",
+        find(part, "mesh cut away").working());
   }
 
   @Test

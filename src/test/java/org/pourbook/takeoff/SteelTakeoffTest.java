@@ -47,6 +47,8 @@ class SteelTakeoffTest {
         Map.of(Length.ofFeet(20), 13, Length.ofInches(71), 13, Length.ofInches(186), 19), pieces);
     // 13 × 19 crossings, every second tied, and two a lap: (124 + 26) × 1 ft × 0.0104 lb/ft
     assertEquals(150 * 0.0104, amount(part, "tie wire"), 1e-9);
+    assertEquals("150 ties × 12\" × 0.0104 lb/ft = 1.56 lb", find(part, "tie wire").working());
+    assertEquals("631.42 ft × 0.668 lb/ft = 421.79 lb", find(part, "weight of #4 bars").working());
     // ⌈23.5/4⌉ + 1 = 7 by ⌈15.5/4⌉ + 1 = 5, 4 − 1-1/2 − 2 × 1/2 in high
     assertEquals(35, amount(part, "bar supports"));
     assertEquals(Material.BAR_SUPPORT.of("1-1/2 in"), key(part, "bar supports"));

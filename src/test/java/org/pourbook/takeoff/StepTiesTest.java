@@ -208,8 +208,11 @@ class StepTiesTest {
 
   @Test
   void barsRunOnUnderABayLowerByLessThanEightDiameters() {
-    bay(Length.ofInches(63, 16)).at(Length.ofFeet(4), Length.ofFeet(4));
+    SectionBuilder bay = bay(Length.ofInches(63, 16)).at(Length.ofFeet(4), Length.ofFeet(4));
+    assertTrue(job.takeOff().cautions().isEmpty());
+    bay.bars("#4", FOOT);
     Part part = job.takeOff();
+    assertTrue(caution(part, "its own bars come besides"));
     assertEquals(13 * 19.5, amount(part, "bars along"), 1e-9);
     assertTrue(steps(part).isEmpty());
   }
