@@ -1,0 +1,133 @@
+package org.pourbook.ticket;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.pourbook.measure.Money;
+
+/** What is wrong with a line as a whole: quantities and prices (TICK-2). */
+final class LineChecks {
+
+  private final Terms terms;
+  private final List<Finding> findings;
+
+  LineChecks(Terms terms, List<Finding> findings) {
+    this.terms = terms;
+    this.findings = findings;
+  }
+
+  /** Returns the line matched, its findings added. */
+  Matched line(Ordered ordered, List<Claim> claims) {
+    double delivered = claims.stream().filter(Claim::delivered).mapToDouble(Claim::own).sum();
+    double billed = claims.stream().filter(Claim::billed).mapToDouble(Claim::own).sum();
+    Money billedAmount =
+        Money.sum(
+            claims.stream()
+                .filter(Claim::billed)
+                .map(Claim::money)
+                .flatMap(Optional::stream)
+                .toList());
+    List<Finding> mine = new ArrayList<>();
+    quantity(ordered, delivered, billed, billedAmount, mine);
+    for (Claim claim : claims) {
+      if (claim.billed()) {
+        price(ordered, claim, mine);
+      }
+    }
+    findings.addAll(mine);
+    List<String> names = mine.stream().map(f -> f.name().label()).distinct().sorted().toList();
+    return new Matched(
+        ordered.job(),
+        ordered.key(),
+        ordered.unit(),
+        ordered.estimated(),
+        ordered.ordered(),
+        delivered,
+        billed,
+        ordered.orderedAmount(),
+        billedAmount,
+        names.isEmpty() ? "as ordered" : String.join(", ", names));
+  }
+
+  private void quantity(
+      Ordered ordered, double delivered, double billed, Money billedAmount, List<Finding> mine) {
+    double asked = ordered.ordered();
+    double tolerance = asked * terms.quantityPercent() / 100 + 1e-9;
+    String told =
+        "Ordered " + number(asked) + ", delivered " + number(delivered) + " " + ordered.unit();
+    if (asked > 0 && delivered == 0) {
+      mine.add(
+          Findings.of(
+              ordered,
+              Finding.Name.NOT_DELIVERED,
+              told + ".",
+              billed > 0 ? Optional.of(billedAmount) : Optional.empty()));
+    } else if (delivered - asked > tolerance) {
+      mine.add(
+          Findings.of(
+              ordered,
+              Finding.Name.OVER_QUANTITY,
+              told + ": more than was ordered.",
+              worth(billed - asked, billed, billedAmount)));
+    } else if (asked - delivered > tolerance) {
+      mine.add(
+          Findings.of(
+              ordered,
+              Finding.Name.UNDER_QUANTITY,
+              told + ": less than was ordered, billed " + number(billed) + ".",
+              worth(billed - delivered, billed, billedAmount)));
+    }
+  }
+
+  private static Optional<Money> worth(double over, double billed, Money billedAmount) {
+    return over > 1e-9 && billed > 0
+        ? Optional.of(
+            Money.rounded(
+                billedAmount
+                    .amount()
+                    .multiply(BigDecimal.valueOf(over))
+                    .divide(BigDecimal.valueOf(billed), 9, RoundingMode.HALF_UP)))
+        : Optional.empty();
+  }
+
+  private void price(Ordered ordered, Claim claim, List<Finding> mine) {
+    Optional<BigDecimal> asked = claim.item().flatMap(Ordered.Item::unitPrice);
+    Optional<BigDecimal> billed = claim.ticket().unitPrice();
+    boolean sameUnit =
+        claim.ticket().unit().isEmpty()
+            || claim
+                .item()
+                .filter(item -> item.orderUnit().equalsIgnoreCase(claim.ticket().unit()))
+                .isPresent();
+    if (asked.isEmpty() || billed.isEmpty() || !sameUnit) {
+      return;
+    }
+    BigDecimal over = billed.get().subtract(asked.get());
+    BigDecimal limit =
+        asked.get().multiply(BigDecimal.valueOf(terms.pricePercent())).movePointLeft(2);
+    if (over.abs().compareTo(limit) > 0) {
+      mine.add(
+          Findings.of(
+              claim.ticket(),
+              ordered.key(),
+              Finding.Name.PRICE_DIFFERS,
+              "Ordered at "
+                  + asked.get().toPlainString()
+                  + " a "
+                  + claim.item().orElseThrow().orderUnit()
+                  + ", billed at "
+                  + billed.get().toPlainString()
+                  + ".",
+              Optional.of(Money.ofPrice(BigDecimal.valueOf(claim.ticket().quantity()), over))));
+    }
+  }
+
+  private static String number(double value) {
+    return BigDecimal.valueOf(value)
+        .setScale(3, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+}

@@ -1,0 +1,58 @@
+package org.pourbook.ticket;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Actual waste by kind of pour (TICK-5). */
+final class WasteLearnt {
+
+  private WasteLearnt() {}
+
+  private record Outcome(double netM3, double deliveredM3) {
+    double wastePercent() {
+      return 100 * (deliveredM3 / netM3 - 1);
+    }
+  }
+
+  /**
+   * Returns a row a kind. A job with one pour takes all its concrete tickets; of several, each
+   * ticket goes to the pour of its date, and a pour no ticket fits is left out.
+   */
+  static List<Learned> of(List<PourPlanned> pours, List<Ticket> concrete) {
+    Map<String, List<Outcome>> byKind = new TreeMap<>();
+    for (PourPlanned pour : pours) {
+      boolean only = pours.stream().filter(other -> other.job().equals(pour.job())).count() == 1;
+      double m3 =
+          concrete.stream()
+              .filter(ticket -> ticket.job().equals(pour.job()))
+              .filter(ticket -> only || isOn(ticket, pour))
+              .mapToDouble(RowChecks::volumeM3)
+              .sum();
+      if (m3 > 0 && pour.netM3() > 0) {
+        byKind
+            .computeIfAbsent(pour.kind(), kind -> new ArrayList<>())
+            .add(new Outcome(pour.netM3(), m3));
+      }
+    }
+    return byKind.entrySet().stream().map(e -> learned(e.getKey(), e.getValue())).toList();
+  }
+
+  private static boolean isOn(Ticket ticket, PourPlanned pour) {
+    return ticket.date().map(date -> date.toString().equals(pour.date())).orElse(false);
+  }
+
+  private static Learned learned(String kind, List<Outcome> pours) {
+    double net = pours.stream().mapToDouble(Outcome::netM3).sum();
+    double delivered = pours.stream().mapToDouble(Outcome::deliveredM3).sum();
+    double mean = pours.stream().mapToDouble(Outcome::wastePercent).sum() / pours.size();
+    double squares =
+        pours.stream()
+            .mapToDouble(pour -> (pour.wastePercent() - mean) * (pour.wastePercent() - mean))
+            .sum();
+    double spread = pours.size() < 2 ? Double.NaN : Math.sqrt(squares / (pours.size() - 1));
+    return new Learned(
+        kind, pours.size(), net, delivered, new Outcome(net, delivered).wastePercent(), spread);
+  }
+}

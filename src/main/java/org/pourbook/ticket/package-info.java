@@ -1,0 +1,2 @@
+/** Delivery tickets and invoices matched with what was ordered. */
+package org.pourbook.ticket;
