@@ -12,6 +12,9 @@ import org.pourbook.takeoff.TakeOff;
 /** Which systems of units the jobs of a batch are in, and so what headings say. */
 record BatchUnits(boolean us, boolean metric) {
 
+  /** A comma and a space at which a heading is not broken. */
+  private static final String NO_BREAK = ",\u00a0";
+
   static BatchUnits of(List<TakeOff> takeOffs) {
     boolean metric = takeOffs.stream().anyMatch(takeOff -> takeOff.job().units().isMetric());
     boolean us = takeOffs.stream().anyMatch(takeOff -> !takeOff.job().units().isMetric());
@@ -26,7 +29,7 @@ record BatchUnits(boolean us, boolean metric) {
   String heading(String name, Unit usUnit, Unit metricUnit) {
     String unit =
         isMixed()
-            ? usUnit.label() + ", " + metricUnit.label()
+            ? usUnit.label() + NO_BREAK + metricUnit.label()
             : (metric ? metricUnit : usUnit).label();
     return name + " (" + unit + ")";
   }

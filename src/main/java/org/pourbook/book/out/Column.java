@@ -26,11 +26,6 @@ record Column<R>(
     return cell(heading, Look.TEXT, width, row -> Cell.of(value.apply(row)));
   }
 
-  /** Returns a column of longer text that runs over several lines. */
-  static <R> Column<R> prose(String heading, int width, Function<R, String> value) {
-    return cell(heading, Look.PROSE, width, row -> Cell.of(value.apply(row)));
-  }
-
   static <R> Column<R> count(String heading, int width, ToDoubleFunction<R> value) {
     return number(heading, Look.COUNT, width, value);
   }
@@ -41,6 +36,11 @@ record Column<R>(
 
   static <R> Column<R> money(String heading, int width, Function<R, Money> value) {
     return cell(heading, Look.MONEY, width, row -> Cell.of(value.apply(row)));
+  }
+
+  /** Returns the width, no narrower than the heading's longest word. */
+  int broadWidth() {
+    return Math.max(width, TextLines.widthOfHeading(heading));
   }
 
   /** Returns the column added up above the headings. */

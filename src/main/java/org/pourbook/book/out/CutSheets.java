@@ -30,7 +30,7 @@ final class CutSheets {
       sheet.patterns().forEach(pattern -> rows.add(new Row(sheet, pattern)));
     }
     List<Column<Row>> columns = new ArrayList<>();
-    columns.add(Column.prose("Job", 12, row -> String.join(", ", row.sheet().jobs())));
+    columns.add(Column.text("Job", 12, row -> String.join(", ", row.sheet().jobs())));
     columns.addAll(units.column(Row::units));
     columns.add(Column.text("Material", 13, row -> row.sheet().key().material()));
     columns.add(Column.text("Size", 8, row -> row.sheet().key().size()));
@@ -41,8 +41,8 @@ final class CutSheets {
             Row::units,
             row -> Optional.of(row.pattern().stock().length())));
     columns.add(Column.count("Pieces of stock", 8, row -> row.pattern().times()));
-    columns.add(Column.prose("Cuts", 38, CutSheets::cuts));
-    columns.add(Column.prose("Goes to", 38, CutSheets::goesTo));
+    columns.add(Column.text("Cuts", 38, CutSheets::cuts));
+    columns.add(Column.text("Goes to", 38, CutSheets::goesTo));
     columns.addAll(
         BatchUnits.lengths(
             units.lengthHeading("Offcut"),
@@ -86,7 +86,7 @@ final class CutSheets {
         "Cut proof",
         "What each cut plan costs, beside a lower bound that no plan can beat.",
         List.of(
-            Column.prose("Job", 18, sheet -> String.join(", ", sheet.jobs())),
+            Column.text("Job", 18, sheet -> String.join(", ", sheet.jobs())),
             Column.text("Material", 16, sheet -> sheet.key().material()),
             Column.text("Size", 12, sheet -> sheet.key().size()),
             Column.money("Cost", 12, CutSheet::cost),

@@ -11,9 +11,8 @@ enum Look {
   HEADING(Ink.TEXT, 9, true, Line.HEADING, "@"),
   HEADING_NUMBER(Ink.TEXT, 9, true, Line.HEADING, "@"),
 
+  /** Text, over several lines where it is longer than its column is wide. */
   TEXT(Ink.TEXT, 9, false, Line.ROW, "@"),
-  /** Text that runs over several lines. */
-  PROSE(Ink.TEXT, 9, false, Line.ROW, "@"),
   LINK(Ink.ACCENT, 9, false, Line.ROW, "General"),
   /** A box to tick. */
   TICK(Ink.TEXT, 9, false, Line.BOX, "@"),
@@ -27,8 +26,8 @@ enum Look {
   DATE(Ink.TEXT, 9, false, Line.ROW, "mmm d, yyyy"),
   TIME(Ink.TEXT, 9, false, Line.ROW, "h:mm AM/PM"),
   /** Figures that the office may change. */
-  EDIT_PRICE(Ink.ACCENT, 9, false, Line.DOTTED, "#,##0.00??"),
-  EDIT_PERCENT(Ink.ACCENT, 9, false, Line.DOTTED, "0.0"),
+  EDIT_PRICE(Ink.ACCENT, 9, false, Line.EDIT, "#,##0.00??"),
+  EDIT_PERCENT(Ink.ACCENT, 9, false, Line.EDIT, "0.0"),
 
   TOTAL_TEXT(Ink.TEXT, 9, true, Line.NONE, "@"),
   TOTAL_COUNT(Ink.TEXT, 9, true, Line.NONE, "#,##0"),
@@ -38,7 +37,7 @@ enum Look {
   LABEL(Ink.GREY, 8, false, Line.NONE, "@"),
   /** Plain words on printed orders. */
   PLAIN(Ink.TEXT, 9, false, Line.NONE, "@"),
-  PLAIN_DATE(Ink.TEXT, 9, true, Line.NONE, "ddd mmm d, yyyy"),
+  STRONG(Ink.TEXT, 9, true, Line.NONE, "@"),
   /** A line to write on. */
   BLANK_LINE(Ink.TEXT, 9, false, Line.WRITE, "@");
 
@@ -66,7 +65,8 @@ enum Look {
     ROW,
     /** The band of the headings. */
     HEADING,
-    DOTTED,
+    /** A tinted cell to write in. */
+    EDIT,
     BOX,
     WRITE
   }
@@ -110,8 +110,14 @@ enum Look {
     return format.contains("0");
   }
 
+  /** Returns whether the cell is one of a table's. */
+  private boolean isOfTable() {
+    return line == Line.ROW || line == Line.HEADING;
+  }
+
+  /** Returns whether text goes on in further lines where its column is too narrow. */
   boolean isWrapped() {
-    return this == PROSE || line == Line.HEADING;
+    return isOfTable() && (alignment() != HorizontalAlignment.RIGHT || this == HEADING_NUMBER);
   }
 
   HorizontalAlignment alignment() {
@@ -119,6 +125,11 @@ enum Look {
       return HorizontalAlignment.RIGHT;
     }
     return this == GIVEN ? HorizontalAlignment.GENERAL : HorizontalAlignment.LEFT;
+  }
+
+  /** Returns whether the cell's text stands off the column before, which may end in a number. */
+  boolean isIndented() {
+    return isOfTable() && alignment() == HorizontalAlignment.LEFT;
   }
 
   /** Returns the look of a cell: days and times of the input are shown as such. */

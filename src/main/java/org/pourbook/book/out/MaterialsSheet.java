@@ -76,7 +76,7 @@ final class MaterialsSheet {
 
   private static List<Column<Line>> where(MaterialFormulas formulas) {
     return List.of(
-        Column.cell("Needed by", Look.DATE, 11, line -> Cell.ofDay(line.neededBy())),
+        Column.cell("Needed by", Look.DATE, 13, line -> Cell.ofDay(line.neededBy())),
         Column.text("Order", 9, line -> String.join(", ", line.orders())),
         Column.text("Cost code", 8, line -> of(line, Price::costCode)),
         Column.text(KIND, 8, line -> kind(line.service())),

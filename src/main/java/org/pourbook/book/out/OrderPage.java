@@ -1,5 +1,8 @@
 package org.pourbook.book.out;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import java.util.Optional;
 import org.pourbook.buy.Order;
 import org.pourbook.buy.Supplier;
@@ -12,6 +15,10 @@ final class OrderPage {
   private static final int RIGHT = 5;
   private static final int LABELS = 7;
   private static final int LAST = 8;
+
+  /** The day in words, the same on every machine. */
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEE MMM d, uuuu", Locale.US);
 
   private final Pen pen;
   private final OrdersSheet orders;
@@ -45,10 +52,13 @@ final class OrderPage {
     words(to.map(Supplier::name).orElse("no price: ask for a quotation"), site);
     words(to.map(Supplier::contact).orElse(""), "Jobs: " + String.join(", ", order.jobs()));
     words(to.map(Supplier::phone).orElse(""), "");
-    pen.write(RIGHT, Look.LABEL, Cell.of("Needed by"));
-    pen.write(RIGHT + 1, Look.PLAIN_DATE, Cell.ofDay(order.neededBy()));
     words(to.map(Supplier::email).orElse(""), "");
+    pen.write(RIGHT, Look.STRONG, Cell.of(order.neededBy().map(OrderPage::needed).orElse("")));
     pen.next();
+  }
+
+  private static String needed(LocalDate day) {
+    return "Needed by " + DAY.format(day);
   }
 
   private void label(String left, String right) {
@@ -64,7 +74,7 @@ final class OrderPage {
 
   private void headings() {
     String[] headings = {"Line", "Item", "Material", "Size", "Description"};
-    pen.next();
+    pen.next(TextLines.height(1));
     for (int i = 0; i < headings.length; i++) {
       pen.write(i, Look.HEADING, Cell.of(headings[i]));
     }
@@ -81,12 +91,12 @@ final class OrderPage {
   }
 
   private void line(Order.OrderLine line, int row) {
-    pen.next();
+    pen.next(TextLines.height(lines(line)));
     pen.write(0, Look.COUNT, Cell.of(line.line()));
     pen.write(1, Look.TEXT, Cell.of(line.item()));
     pen.write(2, Look.TEXT, Cell.of(line.key().material()));
     pen.write(3, Look.TEXT, Cell.of(line.key().size()));
-    pen.write(4, Look.PROSE, Cell.of(line.description()));
+    pen.write(4, Look.TEXT, Cell.of(line.description()));
     pen.write(
         5,
         Look.NUMBER,
@@ -102,6 +112,14 @@ final class OrderPage {
             MaterialsSheet.NO_PRICE,
             orders.cell(row, OrdersSheet.AMOUNT),
             line.amount().map(money -> money.amount().doubleValue())));
+  }
+
+  private static int lines(Order.OrderLine line) {
+    int item = TextLines.of(line.item(), OrderPages.WIDTHS.get(1));
+    int material = TextLines.of(line.key().material(), OrderPages.WIDTHS.get(2));
+    int size = TextLines.of(line.key().size(), OrderPages.WIDTHS.get(3));
+    int description = TextLines.of(line.description(), OrderPages.WIDTHS.get(4));
+    return Math.max(Math.max(item, material), Math.max(size, description));
   }
 
   private static Cell ifPriced(String price, String words, String cell, Optional<Double> figure) {

@@ -12,7 +12,7 @@ final class OrderPages implements Sheet {
   /** Beyond these a batch's orders are sent from the Orders sheet. */
   static final int MOST_PAGES = 1_000;
 
-  private static final int[] WIDTHS = {5, 11, 17, 13, 24, 9, 9, 11, 12};
+  static final List<Integer> WIDTHS = List.of(7, 11, 17, 13, 24, 10, 9, 11, 12);
 
   private final OrdersSheet orders;
   private final OrderTotalsSheet totals;
@@ -29,8 +29,8 @@ final class OrderPages implements Sheet {
 
   @Override
   public void writeTo(SXSSFSheet sheet, Styles styles, Paper paper) {
-    for (int i = 0; i < WIDTHS.length; i++) {
-      sheet.setColumnWidth(i, WIDTHS[i] * SheetWriter.WIDTH_UNIT);
+    for (int i = 0; i < WIDTHS.size(); i++) {
+      sheet.setColumnWidth(i, WIDTHS.get(i) * SheetWriter.WIDTH_UNIT);
     }
     Pen pen = new Pen(sheet, new CellWriter(styles));
     List<Order> all = totals.spec().rows();
@@ -49,6 +49,6 @@ final class OrderPages implements Sheet {
     }
     sheet.setDisplayGridlines(false);
     paper.set(sheet, false);
-    paper.setArea(sheet, pen.row(), WIDTHS.length - 1, -1);
+    paper.setArea(sheet, pen.row(), WIDTHS.size() - 1, -1);
   }
 }

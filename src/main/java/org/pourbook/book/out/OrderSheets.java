@@ -11,7 +11,7 @@ final class OrderSheets {
 
   static List<Sheet> of(Estimate estimate) {
     BatchUnits units = BatchUnits.of(estimate.takeOffs());
-    RulesSheet rules = new RulesSheet(RuleClasses.ALL);
+    RulesSheet rules = new RulesSheet(RuleClasses.ALL, Documents.read());
     TakeoffSheet takeoff = new TakeoffSheet(estimate, rules);
     MaterialsSheet materials = new MaterialsSheet(estimate, units, takeoff);
     OrdersSheet orders = new OrdersSheet(estimate, materials);

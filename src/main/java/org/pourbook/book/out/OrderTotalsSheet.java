@@ -40,9 +40,9 @@ final class OrderTotalsSheet {
     columns.add(Column.text("Order", 10, Order::number));
     columns.add(Column.text("Supplier", 22, OrdersSheet::supplier));
     columns.add(Column.text("Deliver to", 12, Order::deliverTo));
-    columns.add(Column.prose("Jobs", 20, order -> String.join(", ", order.jobs())));
-    columns.add(Column.cell("Order by", Look.DATE, 12, order -> Cell.ofDay(orderBy(order))));
-    columns.add(Column.cell("Needed by", Look.DATE, 12, order -> Cell.ofDay(order.neededBy())));
+    columns.add(Column.text("Jobs", 20, order -> String.join(", ", order.jobs())));
+    columns.add(Column.cell("Order by", Look.DATE, 13, order -> Cell.ofDay(orderBy(order))));
+    columns.add(Column.cell("Needed by", Look.DATE, 13, order -> Cell.ofDay(order.neededBy())));
     columns.add(sum(GOODS, OrdersSheet.KIND, OrdersSheet.GOODS, Order::goods));
     columns.add(sum(FEES, OrdersSheet.KIND, OrdersSheet.FEE, Order::fees));
     columns.add(sum(TAXABLE, OrdersSheet.TAXABLE, "yes", OrderTotalsSheet::taxable));

@@ -65,13 +65,13 @@ final class OrdersSheet {
         Column.count("Line", 5, row -> row.line().line()),
         Column.text("Supplier", 18, row -> supplier(row.order())),
         Column.text("Deliver to", 11, row -> row.order().deliverTo()),
-        Column.prose("Jobs", 13, row -> String.join(", ", row.line().jobs())),
-        Column.cell("Needed by", Look.DATE, 11, row -> Cell.ofDay(row.order().neededBy())),
-        Column.cell("Order by", Look.DATE, 11, row -> Cell.ofDay(row.line().orderBy())),
+        Column.text("Jobs", 13, row -> String.join(", ", row.line().jobs())),
+        Column.cell("Needed by", Look.DATE, 13, row -> Cell.ofDay(row.order().neededBy())),
+        Column.cell("Order by", Look.DATE, 13, row -> Cell.ofDay(row.line().orderBy())),
         Column.text("Material", 17, row -> row.line().key().material()),
         Column.text("Size", 12, row -> row.line().key().size()),
         Column.text("Item", 11, row -> row.line().item()),
-        Column.prose("Description", 26, row -> row.line().description()));
+        Column.text("Description", 26, row -> row.line().description()));
   }
 
   static String supplier(Order order) {

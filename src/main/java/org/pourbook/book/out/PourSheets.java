@@ -43,8 +43,8 @@ final class PourSheets {
             12,
             load -> Cell.ofDay(load.arrivesOn().map(LocalDateTime::toLocalDate))));
     columns.add(Column.cell("Arrives", Look.TIME, 10, load -> new Cell.Clock(load.arrives())));
-    columns.add(Column.prose("Covers", 44, Load::covers));
-    columns.add(Column.prose("Note", 34, Load::note));
+    columns.add(Column.text("Covers", 44, Load::covers));
+    columns.add(Column.text("Note", 34, Load::note));
     return SheetSpec.landscape(
         "Loads",
         "The truckloads of each pour, in the order of coming.",
@@ -97,9 +97,9 @@ final class PourSheets {
         List.of(
             Column.text("Job", 9, row -> row.job().code()),
             Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK),
-            Column.prose("What", 46, row -> row.item().what()),
-            Column.prose("How many", 14, row -> row.item().howMany()),
-            Column.prose("Why", 50, row -> row.item().why())),
+            Column.text("What", 46, row -> row.item().what()),
+            Column.text("How many", 14, row -> row.item().howMany()),
+            Column.text("Why", 50, row -> row.item().why())),
         SteelSheets.rows(estimate, TakeOff::ready));
   }
 
@@ -124,8 +124,8 @@ final class PourSheets {
         List.of(
             Column.text("Job", 10, CautionRow::job),
             Column.text("Section", 10, CautionRow::section),
-            Column.prose("Caution", 90, CautionRow::says),
-            Column.prose("Rule", 26, CautionRow::rule)),
+            Column.text("Caution", 90, CautionRow::says),
+            Column.text("Rule", 26, CautionRow::rule)),
         rows);
   }
 }

@@ -25,8 +25,8 @@ final class RecordSheets {
             Column.text("Job", 10, Problem::job),
             Column.text("Sheet", 14, problem -> problem.place().sheet()),
             Column.text("Cell", 8, problem -> problem.place().cell()),
-            Column.prose("Found", 44, Problem::found),
-            Column.prose("Expected", 56, Problem::expected),
+            Column.text("Found", 44, Problem::found),
+            Column.text("Expected", 56, Problem::expected),
             Column.text("Effect", 14, problem -> problem.effect().label())),
         estimate.problems());
   }
@@ -55,7 +55,7 @@ final class RecordSheets {
             Column.text("Setting", 32, Fact::setting),
             Column.cell("Value", Look.GIVEN, 24, fact -> value(fact.value())),
             Column.text("Unit", 10, Fact::unit),
-            Column.prose("Source", 44, Fact::source)),
+            Column.text("Source", 44, Fact::source)),
         facts);
   }
 

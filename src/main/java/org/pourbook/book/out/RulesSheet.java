@@ -18,9 +18,12 @@ final class RulesSheet {
 
   record Row(String rule, String says, String value, String source, String standing) {}
 
-  RulesSheet(List<Class<?>> ruleClasses) {
+  RulesSheet(List<Class<?>> ruleClasses, Documents documents) {
     Set<Row> rows = new LinkedHashSet<>();
-    ruleClasses.stream().flatMap(RulesSheet::sources).map(RulesSheet::row).forEach(rows::add);
+    ruleClasses.stream()
+        .flatMap(RulesSheet::sources)
+        .map(source -> row(source, documents))
+        .forEach(rows::add);
     List<Row> sorted = new ArrayList<>(rows);
     sorted.sort(
         Comparator.comparing((Row row) -> family(row.rule()))
@@ -34,9 +37,9 @@ final class RulesSheet {
                 + " common practice.",
             List.of(
                 Column.text("Rule", 10, Row::rule),
-                Column.prose("Says", 70, Row::says),
-                Column.prose("Value", 26, Row::value),
-                Column.prose("Source", 40, Row::source),
+                Column.text("Says", 70, Row::says),
+                Column.text("Value", 26, Row::value),
+                Column.text("Source", 40, Row::source),
                 Column.text("Standing", 16, Row::standing)),
             sorted);
   }
@@ -49,8 +52,8 @@ final class RulesSheet {
     return method.getAnnotationsByType(Source.class);
   }
 
-  private static Row row(Source source) {
-    String from = (source.key() + " " + source.at()).strip();
+  private static Row row(Source source, Documents documents) {
+    String from = documents.cited(source.key(), source.at());
     return new Row(source.rule(), source.says(), source.value(), from, source.standing().label());
   }
 

@@ -12,7 +12,8 @@ final class SheetWriter<R> {
   /** Widths count in 1/256 of a character. */
   static final int WIDTH_UNIT = 256;
 
-  private static final int TITLE_HEIGHT = 22;
+  private static final int TITLE_HEIGHT = 24;
+  private static final int TOTAL_HEIGHT = 18;
 
   private final SheetSpec<R> spec;
   private final SXSSFSheet sheet;
@@ -29,7 +30,7 @@ final class SheetWriter<R> {
   void write() {
     List<Column<R>> columns = spec.columns();
     for (int i = 0; i < columns.size(); i++) {
-      sheet.setColumnWidth(i, columns.get(i).width() * WIDTH_UNIT);
+      sheet.setColumnWidth(i, columns.get(i).broadWidth() * WIDTH_UNIT);
     }
     title();
     totals();
@@ -52,6 +53,7 @@ final class SheetWriter<R> {
       return;
     }
     SXSSFRow row = sheet.createRow(SheetSpec.TOTAL_ROW - 1);
+    row.setHeightInPoints(TOTAL_HEIGHT);
     cells.write(row, 0, Look.TOTAL_TEXT, Cell.of("Total"));
     for (int i = 1; i < spec.columns().size(); i++) {
       Column<R> column = spec.columns().get(i);
@@ -75,18 +77,27 @@ final class SheetWriter<R> {
 
   private void headings() {
     SXSSFRow row = sheet.createRow(SheetSpec.HEADING_ROW - 1);
+    int lines = 1;
     for (int i = 0; i < spec.columns().size(); i++) {
       Column<R> column = spec.columns().get(i);
       cells.write(row, i, column.look().heading(), Cell.of(column.heading()));
+      lines = Math.max(lines, TextLines.ofHeading(column.heading(), column.broadWidth()));
     }
+    row.setHeightInPoints(TextLines.height(lines));
   }
 
   private void row(At<R> at) {
     SXSSFRow row = sheet.createRow(at.row() - 1);
+    int lines = 1;
     for (int i = 0; i < spec.columns().size(); i++) {
       Column<R> column = spec.columns().get(i);
-      cells.write(row, i, column.look(), column.value().apply(at));
+      Cell value = column.value().apply(at);
+      cells.write(row, i, column.look(), value);
+      if (value instanceof Cell.Text text && column.look().isWrapped()) {
+        lines = Math.max(lines, TextLines.of(text.text(), column.broadWidth()));
+      }
     }
+    row.setHeightInPoints(TextLines.height(lines));
   }
 
   private void page() {

@@ -86,7 +86,7 @@ final class SteelSheets {
             row -> Optional.of(row.item().length())));
     columns.add(Column.text("Bolt", 13, row -> row.item().bolt().designation()));
     columns.add(Column.count("Bolts", 6, row -> row.item().bolts()));
-    columns.add(Column.prose("Positions", 60, SteelSheets::positions));
+    columns.add(Column.text("Positions", 60, SteelSheets::positions));
     columns.add(
         Column.number(
             units.smallHeading("Embedment"),
@@ -113,7 +113,7 @@ final class SteelSheets {
     columns.addAll(units.column(Of::units));
     columns.add(Column.text("Section", 9, row -> row.item().section()));
     columns.add(Column.text("Joint", 9, row -> row.item().joint()));
-    columns.add(Column.prose("What", 30, row -> row.item().what()));
+    columns.add(Column.text("What", 30, row -> row.item().what()));
     columns.addAll(
         BatchUnits.lengths(
             units.lengthHeading("Length"),
@@ -131,8 +131,8 @@ final class SteelSheets {
                     .map(depth -> Cell.of(BatchUnits.small(depth, row.units())))
                     .orElse(Cell.BLANK)));
     columns.add(Column.count("Bars", 6, row -> row.item().bars()));
-    columns.add(Column.prose("Bar", 22, row -> row.item().barText()));
-    columns.add(Column.prose("Note", 36, row -> row.item().note()));
+    columns.add(Column.text("Bar", 22, row -> row.item().barText()));
+    columns.add(Column.text("Note", 36, row -> row.item().note()));
     return SheetSpec.landscape(
         "Joints",
         "Control joints to saw or tool, and joints with dowels, ties or filler.",

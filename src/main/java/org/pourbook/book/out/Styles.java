@@ -24,6 +24,9 @@ final class Styles {
   /** The band behind headings. */
   private static final String BAND_GREY = "F2F2F2";
 
+  /** The accent, thinned, behind cells that may be changed. */
+  private static final String EDIT_TINT = "EAF2F5";
+
   private final XSSFWorkbook workbook;
   private final Map<Look, XSSFCellStyle> plain = new EnumMap<>(Look.class);
   private final Map<Look, XSSFCellStyle> quoted = new EnumMap<>(Look.class);
@@ -68,8 +71,9 @@ final class Styles {
     style.setFont(font);
     style.setDataFormat(workbook.createDataFormat().getFormat(look.format()));
     style.setAlignment(look.alignment());
+    style.setIndention((short) (look.isIndented() ? 1 : 0));
     style.setVerticalAlignment(
-        look.line() == Look.Line.HEADING ? VerticalAlignment.BOTTOM : VerticalAlignment.TOP);
+        look.line() == Look.Line.HEADING ? VerticalAlignment.BOTTOM : VerticalAlignment.CENTER);
     style.setWrapText(look.isWrapped());
     lines(style, look.line());
     return style;
@@ -79,12 +83,14 @@ final class Styles {
     switch (line) {
       case NONE -> {}
       case ROW -> below(style, BorderStyle.HAIR, RULE_GREY);
-      case DOTTED -> below(style, BorderStyle.DOTTED, Look.Ink.ACCENT.rgb());
+      case EDIT -> {
+        below(style, BorderStyle.HAIR, RULE_GREY);
+        fill(style, EDIT_TINT);
+      }
       case WRITE -> below(style, BorderStyle.THIN, Look.Ink.GREY.rgb());
       case HEADING -> {
         below(style, BorderStyle.MEDIUM, Look.Ink.ACCENT.rgb());
-        style.setFillForegroundColor(colour(BAND_GREY));
-        style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+        fill(style, BAND_GREY);
       }
       case BOX -> {
         XSSFColor grey = colour(Look.Ink.GREY.rgb());
@@ -97,6 +103,11 @@ final class Styles {
         style.setRightBorderColor(grey);
       }
     }
+  }
+
+  private static void fill(XSSFCellStyle style, String rgb) {
+    style.setFillForegroundColor(colour(rgb));
+    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
   }
 
   private static void below(XSSFCellStyle style, BorderStyle border, String rgb) {

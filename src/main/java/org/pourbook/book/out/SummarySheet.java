@@ -50,8 +50,8 @@ final class SummarySheet {
     List<Column<Row>> columns = new ArrayList<>();
     columns.add(Column.text("Job", 9, Row::code));
     columns.addAll(units.column(Row::units));
-    columns.add(Column.prose("Description", 26, row -> row.job().description()));
-    columns.add(Column.cell("Pour date", Look.DATE, 11, SummarySheet::pourDate));
+    columns.add(Column.text("Description", 26, row -> row.job().description()));
+    columns.add(Column.cell("Pour date", Look.DATE, 13, SummarySheet::pourDate));
     columns.addAll(ordered(units, amounts));
     columns.addAll(paid(money));
     columns.addAll(toMind(money));

@@ -58,13 +58,13 @@ final class TakeoffSheet {
     return List.of(
         Column.text("Job", 9, row -> row.job().code()),
         Column.text("Section", 9, row -> row.quantity().section()),
-        Column.prose("Quantity", 24, row -> row.quantity().what()),
+        Column.text("Quantity", 24, row -> row.quantity().what()),
         Column.text("Material", 16, row -> material(row, false)),
         Column.text("Size", 12, row -> material(row, true)),
         Column.count("Pour", 5, row -> row.quantity().pour()),
         Column.number(AMOUNT, Look.NUMBER, 10, row -> row.quantity().amount()),
         Column.text("Unit", 6, row -> row.quantity().unitText()),
-        Column.prose("Working", 58, row -> row.quantity().working()),
+        Column.text("Working", 58, row -> row.quantity().working()),
         Column.cell("Rule", Look.LINK, 9, row -> rules.link(row.quantity().rule())));
   }
 

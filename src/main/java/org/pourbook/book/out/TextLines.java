@@ -1,0 +1,89 @@
+package org.pourbook.book.out;
+
+/**
+ * How many lines a text takes in a column, estimated on the safe side: a row's height must be
+ * written down, since not every program works it out when it opens a workbook.
+ */
+final class TextLines {
+
+  /** Points of a line of 9-point text, and of the room above and below. */
+  private static final float LINE_POINTS = 11.5f;
+
+  private static final float ROOM_POINTS = 3.5f;
+
+  /** The tallest row a spreadsheet has, in points. */
+  private static final float TALLEST = 409;
+
+  /** Characters that the indent and the cell's own edges take. */
+  private static final double EDGES = 1.3;
+
+  /** Bold text is wider. */
+  private static final double BOLD = 1.1;
+
+  private static final String NARROW = "iljtfrI.,;:'!|()[]- ";
+  private static final String WIDE = "mwMW%@×=+#";
+
+  private TextLines() {}
+
+  /** Returns the lines of a heading in a column so many characters wide. */
+  static int ofHeading(String text, int width) {
+    return lines(text, (width - EDGES) / BOLD);
+  }
+
+  static int of(String text, int width) {
+    return lines(text, width - EDGES);
+  }
+
+  /** Returns the width at which no word of a heading is broken. */
+  static int widthOfHeading(String text) {
+    double widest = 0;
+    for (String word : text.split(" ")) {
+      widest = Math.max(widest, width(word));
+    }
+    return (int) Math.ceil(widest * BOLD + EDGES);
+  }
+
+  static float height(int lines) {
+    return Math.min(TALLEST, lines * LINE_POINTS + ROOM_POINTS);
+  }
+
+  private static int lines(String text, double width) {
+    int lines = 0;
+    for (String paragraph : text.split("\n", -1)) {
+      lines += paragraphLines(paragraph, width);
+    }
+    return lines;
+  }
+
+  /** Words go on the line as long as they fit; a word longer than a line is broken. */
+  private static int paragraphLines(String paragraph, double width) {
+    int lines = 1;
+    double used = 0;
+    for (String word : paragraph.split(" ", -1)) {
+      double wide = width(word);
+      if (used > 0 && used + wide > width) {
+        lines++;
+        used = 0;
+      }
+      lines += (int) Math.floor((used + wide) / (width + 1e-9));
+      used = (used + wide) % width + width(" ");
+    }
+    return lines;
+  }
+
+  /** The width of a text in digits. */
+  private static double width(String text) {
+    double width = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (NARROW.indexOf(c) >= 0) {
+        width += 0.6;
+      } else if (WIDE.indexOf(c) >= 0) {
+        width += 1.35;
+      } else {
+        width += Character.isUpperCase(c) ? 1.2 : 0.95;
+      }
+    }
+    return width;
+  }
+}
