@@ -13,6 +13,8 @@ enum Look {
 
   /** Text, over several lines where it is longer than its column is wide. */
   TEXT(Ink.TEXT, 9, false, Line.ROW, "@"),
+  /** Words that a formula gives; a formula in a cell of format text would turn into its text. */
+  WORDS(Ink.TEXT, 9, false, Line.ROW, "General"),
   LINK(Ink.ACCENT, 9, false, Line.ROW, "General"),
   /** A box to tick. */
   TICK(Ink.TEXT, 9, false, Line.BOX, "@"),

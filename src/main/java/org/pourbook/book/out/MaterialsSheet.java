@@ -71,7 +71,8 @@ final class MaterialsSheet {
         Column.cell(
             PRICE, Look.EDIT_PRICE, 10, line -> Cell.ofPrice(line.price().map(Price::price))),
         Column.of(AMOUNT, Look.MONEY, 11, formulas::amount).inTotal(),
-        Column.of(NOTE, Look.TEXT, 8, at -> note(at.cell(PRICE), at.record().price().isPresent())));
+        Column.of(
+            NOTE, Look.WORDS, 8, at -> note(at.cell(PRICE), at.record().price().isPresent())));
   }
 
   private static List<Column<Line>> where(MaterialFormulas formulas) {

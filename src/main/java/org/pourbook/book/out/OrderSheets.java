@@ -10,8 +10,11 @@ final class OrderSheets {
   private OrderSheets() {}
 
   static List<Sheet> of(Estimate estimate) {
+    return of(estimate, new RulesSheet(RuleClasses.all(), Documents.read()));
+  }
+
+  static List<Sheet> of(Estimate estimate, RulesSheet rules) {
     BatchUnits units = BatchUnits.of(estimate.takeOffs());
-    RulesSheet rules = new RulesSheet(RuleClasses.ALL, Documents.read());
     TakeoffSheet takeoff = new TakeoffSheet(estimate, rules);
     MaterialsSheet materials = new MaterialsSheet(estimate, units, takeoff);
     OrdersSheet orders = new OrdersSheet(estimate, materials);

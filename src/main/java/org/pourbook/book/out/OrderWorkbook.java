@@ -21,9 +21,11 @@ public final class OrderWorkbook {
    * @throws IOException if the target cannot be written
    */
   public static void write(Estimate estimate, Path target, boolean overwrite) throws IOException {
-    BatchUnits units = BatchUnits.of(estimate.takeOffs());
-    Paper paper = new Paper(!units.us(), footer(estimate));
-    WorkbookFile.write(OrderSheets.of(estimate), paper, TITLE, target, overwrite);
+    WorkbookFile.write(OrderSheets.of(estimate), paper(estimate), TITLE, target, overwrite);
+  }
+
+  static Paper paper(Estimate estimate) {
+    return new Paper(!BatchUnits.of(estimate.takeOffs()).us(), footer(estimate));
   }
 
   private static String footer(Estimate estimate) {

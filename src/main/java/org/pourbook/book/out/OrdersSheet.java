@@ -53,7 +53,7 @@ final class OrdersSheet {
     columns.add(Column.text("Order unit", 7, row -> row.line().orderUnit()));
     columns.add(Column.of(PRICE, Look.PRICE, 10, this::price));
     columns.add(Column.of(AMOUNT, Look.MONEY, 11, OrdersSheet::amount).inTotal());
-    columns.add(Column.of("Price note", Look.TEXT, 8, OrdersSheet::note));
+    columns.add(Column.of("Price note", Look.WORDS, 8, OrdersSheet::note));
     columns.add(Column.cell(TAXABLE, Look.TEXT, 7, row -> Cell.ofYesNo(row.line().taxable())));
     columns.add(Column.text(KIND, 7, row -> row.line().fee() ? FEE : GOODS));
     return columns;

@@ -96,7 +96,7 @@ final class SummarySheet {
 
   private static List<Column<Row>> toMind(SummaryMoney money) {
     return List.of(
-        Column.of("Standing", Look.TEXT, 10, money::standing),
+        Column.of("Standing", Look.WORDS, 10, money::standing),
         Column.<Row>count("Open changes", 8, row -> row.job().openChanges().size()).inTotal(),
         Column.<Row>count("Cautions", 8, Row::cautions).inTotal(),
         Column.of(UNPRICED, Look.COUNT, 7, money::unpriced).inTotal());
