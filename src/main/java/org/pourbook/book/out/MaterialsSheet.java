@@ -35,7 +35,7 @@ final class MaterialsSheet {
     List<Line> lines = estimate.bought().lines();
     this.jobs = Spans.of(lines, Line::job);
     List<Column<Line>> columns = new ArrayList<>();
-    columns.add(Column.text("Job", 9, Line::job));
+    columns.add(Column.text("Job", 12, Line::job));
     columns.addAll(units.column(Line::units));
     MaterialFormulas formulas = new MaterialFormulas(estimate, takeoff);
     columns.addAll(need(formulas));
@@ -62,8 +62,8 @@ final class MaterialsSheet {
 
   private static List<Column<Line>> price(MaterialFormulas formulas) {
     return List.of(
-        Column.text("Supplier", 17, line -> of(line, Price::supplier)),
-        Column.text("Item", 10, Line::item),
+        Column.text("Supplier", 20, line -> of(line, Price::supplier)),
+        Column.text("Item", 12, Line::item),
         Column.number(HOLDS, Look.NUMBER, 8, Line::packHolds),
         Column.number(STEP, Look.NUMBER, 6, formulas::step),
         Column.of(PACKS, Look.NUMBER, 8, formulas::packs),

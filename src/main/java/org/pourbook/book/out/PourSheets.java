@@ -25,7 +25,7 @@ final class PourSheets {
         .takeOffs()
         .forEach(takeOff -> systems.put(takeOff.job().code(), takeOff.job().units()));
     List<Column<Load>> columns = new ArrayList<>();
-    columns.add(Column.text("Job", 9, Load::job));
+    columns.add(Column.text("Job", 12, Load::job));
     columns.addAll(units.column(load -> of(systems, load)));
     columns.add(Column.count("Pour", 6, Load::pour));
     columns.add(Column.text("Mix", 13, Load::mix));
@@ -58,10 +58,10 @@ final class PourSheets {
 
   static SheetSpec<SteelSheets.Of<Strip>> pourPlan(Estimate estimate, BatchUnits units) {
     List<Column<SteelSheets.Of<Strip>>> columns = new ArrayList<>();
-    columns.add(Column.text("Job", 9, row -> row.job().code()));
+    columns.add(Column.text("Job", 12, row -> row.job().code()));
     columns.addAll(units.column(SteelSheets.Of::units));
     columns.add(Column.count("Pour", 6, row -> row.item().pour()));
-    columns.add(Column.text("Section", 10, row -> row.item().section()));
+    columns.add(Column.text("Section", 12, row -> row.item().section()));
     columns.add(Column.count("Strip", 6, row -> row.item().strip()));
     columns.addAll(
         BatchUnits.lengths(
@@ -95,7 +95,7 @@ final class PourSheets {
         "Ready list",
         "What to have and to check before the first truck; tick what is there.",
         List.of(
-            Column.text("Job", 9, row -> row.job().code()),
+            Column.text("Job", 12, row -> row.job().code()),
             Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK),
             Column.text("What", 46, row -> row.item().what()),
             Column.text("How many", 14, row -> row.item().howMany()),
@@ -122,8 +122,8 @@ final class PourSheets {
         "Cautions",
         "What to think of before the pour. The local code and a licensed designer decide.",
         List.of(
-            Column.text("Job", 10, CautionRow::job),
-            Column.text("Section", 10, CautionRow::section),
+            Column.text("Job", 12, CautionRow::job),
+            Column.text("Section", 12, CautionRow::section),
             Column.text("Caution", 90, CautionRow::says),
             Column.text("Rule", 26, CautionRow::rule)),
         rows);

@@ -22,7 +22,7 @@ final class RecordSheets {
             ? "Everything in the input could be used."
             : "What in the input could not be used, or should be looked at.",
         List.of(
-            Column.text("Job", 10, Problem::job),
+            Column.text("Job", 12, Problem::job),
             Column.text("Sheet", 14, problem -> problem.place().sheet()),
             Column.text("Cell", 8, problem -> problem.place().cell()),
             Column.text("Found", 44, Problem::found),
@@ -51,7 +51,7 @@ final class RecordSheets {
         "Basis",
         "The settings in force for each job, and the files that were read.",
         List.of(
-            Column.text("Job", 10, Fact::job),
+            Column.text("Job", 12, Fact::job),
             Column.text("Setting", 32, Fact::setting),
             Column.cell("Value", Look.GIVEN, 24, fact -> value(fact.value())),
             Column.text("Unit", 10, Fact::unit),

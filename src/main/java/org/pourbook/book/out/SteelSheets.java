@@ -37,9 +37,9 @@ final class SteelSheets {
 
   static SheetSpec<Of<BarMark>> barList(Estimate estimate, BatchUnits units) {
     List<Column<Of<BarMark>>> columns = new ArrayList<>();
-    columns.add(Column.text("Job", 9, row -> row.job().code()));
+    columns.add(Column.text("Job", 12, row -> row.job().code()));
     columns.addAll(units.column(Of::units));
-    columns.add(Column.text("Section", 9, row -> row.item().section()));
+    columns.add(Column.text("Section", 12, row -> row.item().section()));
     columns.add(Column.text("Mark", 8, row -> row.item().mark()));
     columns.add(Column.text("Size", 7, row -> row.item().size().designation()));
     columns.add(Column.text("Shape", 9, row -> row.item().shape().label()));
@@ -73,7 +73,7 @@ final class SteelSheets {
 
   static SheetSpec<Of<BoltPiece>> bolts(Estimate estimate, BatchUnits units) {
     List<Column<Of<BoltPiece>>> columns = new ArrayList<>();
-    columns.add(Column.text("Job", 9, row -> row.job().code()));
+    columns.add(Column.text("Job", 12, row -> row.job().code()));
     columns.addAll(units.column(Of::units));
     columns.add(Column.text("Plate", 9, row -> row.item().plate()));
     columns.add(Column.count("Piece", 6, row -> row.item().piece()));
@@ -109,9 +109,9 @@ final class SteelSheets {
 
   static SheetSpec<Of<JointLine>> joints(Estimate estimate, BatchUnits units) {
     List<Column<Of<JointLine>>> columns = new ArrayList<>();
-    columns.add(Column.text("Job", 9, row -> row.job().code()));
+    columns.add(Column.text("Job", 12, row -> row.job().code()));
     columns.addAll(units.column(Of::units));
-    columns.add(Column.text("Section", 9, row -> row.item().section()));
+    columns.add(Column.text("Section", 12, row -> row.item().section()));
     columns.add(Column.text("Joint", 9, row -> row.item().joint()));
     columns.add(Column.text("What", 30, row -> row.item().what()));
     columns.addAll(

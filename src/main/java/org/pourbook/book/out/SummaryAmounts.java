@@ -8,9 +8,13 @@ import org.pourbook.buy.Line;
 import org.pourbook.measure.BarSize;
 import org.pourbook.takeoff.ConcreteNeed;
 import org.pourbook.takeoff.Material;
+import org.pourbook.takeoff.PieceNeed;
 
 /** The Summary's amounts of what is ordered, from Takeoff and Materials. */
 final class SummaryAmounts {
+
+  /** How the place that cut pieces go to ends where they are stakes. */
+  private static final String CUT_STAKES = " stakes";
 
   private final TakeoffSheet takeoff;
   private final MaterialsSheet materials;
@@ -49,6 +53,22 @@ final class SummaryAmounts {
   /** Returns what is ordered of a material in its own unit: packs × what a pack holds. */
   Cell ordered(At<SummarySheet.Row> at, Material material) {
     return product(at, material, line -> line.packs().doubleValue() * line.packHolds(), "");
+  }
+
+  /** Returns the stakes bought, and those cut from boards that are ordered. */
+  Cell stakes(At<SummarySheet.Row> at) {
+    double cut =
+        at.record().takeOff().pieces().stream()
+            .filter(piece -> piece.goesTo().endsWith(CUT_STAKES))
+            .mapToDouble(PieceNeed::count)
+            .sum();
+    Cell bought = ordered(at, Material.STAKE);
+    if (cut == 0) {
+      return bought;
+    }
+    return bought instanceof Cell.Formula formula && formula.stored() instanceof Cell.Number number
+        ? Cell.of(number.number() + cut)
+        : Cell.of(cut);
   }
 
   /** Returns the weight of the bars ordered. */

@@ -48,7 +48,7 @@ final class SummarySheet {
     SummaryAmounts amounts = new SummaryAmounts(takeoff, materials);
     SummaryMoney money = new SummaryMoney(materials, orders);
     List<Column<Row>> columns = new ArrayList<>();
-    columns.add(Column.text("Job", 9, Row::code));
+    columns.add(Column.text("Job", 12, Row::code));
     columns.addAll(units.column(Row::units));
     columns.add(Column.text("Description", 26, row -> row.job().description()));
     columns.add(Column.cell("Pour date", Look.DATE, 13, SummarySheet::pourDate));
@@ -73,8 +73,7 @@ final class SummarySheet {
                 Look.NUMBER,
                 9,
                 at -> amounts.ordered(at, Material.FORM_BOARD))),
-        Column.<Row>of("Stakes", Look.COUNT, 7, at -> amounts.ordered(at, Material.STAKE))
-            .inTotal(),
+        Column.of("Stakes", Look.COUNT, 7, amounts::stakes).inTotal(),
         Column.<Row>of(
                 "Anchor bolts", Look.COUNT, 7, at -> amounts.ordered(at, Material.ANCHOR_BOLT))
             .inTotal());

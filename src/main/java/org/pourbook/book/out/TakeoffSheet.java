@@ -56,8 +56,8 @@ final class TakeoffSheet {
 
   private static List<Column<Row>> columns(RulesSheet rules) {
     return List.of(
-        Column.text("Job", 9, row -> row.job().code()),
-        Column.text("Section", 9, row -> row.quantity().section()),
+        Column.text("Job", 12, row -> row.job().code()),
+        Column.text("Section", 12, row -> row.quantity().section()),
         Column.text("Quantity", 24, row -> row.quantity().what()),
         Column.text("Material", 16, row -> material(row, false)),
         Column.text("Size", 12, row -> material(row, true)),
