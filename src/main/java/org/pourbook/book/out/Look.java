@@ -8,6 +8,11 @@ enum Look {
   TITLE(Ink.ACCENT, 15, true, Line.NONE, "@"),
   /** The sentence below it. */
   SAYS(Ink.GREY, 9, false, Line.NONE, "@"),
+  /** What the columns of a template are about, in turn with the next. */
+  BAND(Ink.ACCENT, 9, true, Line.EDIT, "@"),
+  BAND_OTHER(Ink.ACCENT, 9, true, Line.HINT, "@"),
+  /** What to write into a column of a template. */
+  HINT(Ink.GREY, 8, false, Line.HINT, "@"),
   HEADING(Ink.TEXT, 9, true, Line.HEADING, "@"),
   HEADING_NUMBER(Ink.TEXT, 9, true, Line.HEADING, "@"),
 
@@ -65,6 +70,8 @@ enum Look {
     NONE,
     /** A hair line below. */
     ROW,
+    /** The band above the headings of a template. */
+    HINT,
     /** The band of the headings. */
     HEADING,
     /** A tinted cell to write in. */
@@ -114,7 +121,7 @@ enum Look {
 
   /** Returns whether the cell is one of a table's. */
   private boolean isOfTable() {
-    return line == Line.ROW || line == Line.HEADING;
+    return line == Line.ROW || line == Line.HEADING || this == HINT;
   }
 
   /** Returns whether text goes on in further lines where its column is too narrow. */
@@ -131,7 +138,8 @@ enum Look {
 
   /** Returns whether the cell's text stands off the column before, which may end in a number. */
   boolean isIndented() {
-    return isOfTable() && alignment() == HorizontalAlignment.LEFT;
+    return (isOfTable() || this == BAND || this == BAND_OTHER)
+        && alignment() == HorizontalAlignment.LEFT;
   }
 
   /** Returns the look of a cell: days and times of the input are shown as such. */

@@ -36,6 +36,14 @@ record Paper(boolean metric, String footer) {
     sheet.getFooter().setRight("&8Page &P of &N");
   }
 
+  /** Sets a wide sheet to be printed over several pages, its first two columns on each. */
+  void spread(SXSSFSheet sheet, int pagesWide) {
+    sheet.getPrintSetup().setFitWidth((short) pagesWide);
+    if (pagesWide > 1) {
+      sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 1));
+    }
+  }
+
   /** Sets what is printed, and the rows repeated on every page; rows and columns from 0. */
   void setArea(SXSSFSheet sheet, int lastRow, int lastColumn, int repeatedRow) {
     int index = sheet.getWorkbook().getSheetIndex(sheet);

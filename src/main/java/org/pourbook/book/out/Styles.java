@@ -88,6 +88,7 @@ final class Styles {
         fill(style, EDIT_TINT);
       }
       case WRITE -> below(style, BorderStyle.THIN, Look.Ink.GREY.rgb());
+      case HINT -> fill(style, BAND_GREY);
       case HEADING -> {
         below(style, BorderStyle.MEDIUM, Look.Ink.ACCENT.rgb());
         fill(style, BAND_GREY);

@@ -17,6 +17,9 @@ final class TextLines {
   /** Characters that the indent and the cell's own edges take. */
   private static final double EDGES = 1.3;
 
+  /** Text of 8 points is narrower than that of 9. */
+  private static final double SMALL = 0.9;
+
   /** Bold text is wider. */
   private static final double BOLD = 1.1;
 
@@ -28,6 +31,11 @@ final class TextLines {
   /** Returns the lines of a heading in a column so many characters wide. */
   static int ofHeading(String text, int width) {
     return lines(text, (width - EDGES) / BOLD);
+  }
+
+  /** Returns the lines of a hint, which is smaller. */
+  static int ofHint(String text, int width) {
+    return lines(text, (width - EDGES) / SMALL);
   }
 
   static int of(String text, int width) {

@@ -32,10 +32,17 @@ final class WorkbookFile {
   static void write(List<Sheet> sheets, Paper paper, String title, Path target, boolean overwrite)
       throws IOException {
     if (target.toString().toLowerCase(Locale.ROOT).endsWith(ENDING)) {
-      WholeOutput.file(target, overwrite, out -> write(sheets, paper, title, out));
+      writeWorkbook(sheets, paper, title, target, overwrite);
     } else {
       WholeOutput.folder(target, overwrite, folder -> CsvFolder.write(sheets, folder));
     }
+  }
+
+  /** Writes the sheets as a workbook, whatever the file is called. */
+  static void writeWorkbook(
+      List<Sheet> sheets, Paper paper, String title, Path target, boolean overwrite)
+      throws IOException {
+    WholeOutput.file(target, overwrite, out -> write(sheets, paper, title, out));
   }
 
   private static void write(List<Sheet> sheets, Paper paper, String title, OutputStream out)
