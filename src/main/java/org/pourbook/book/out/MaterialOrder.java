@@ -2,9 +2,9 @@ package org.pourbook.book.out;
 
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.pourbook.buy.Line;
-import org.pourbook.desk.Estimate;
 import org.pourbook.takeoff.MaterialKey;
 
 /**
@@ -14,15 +14,18 @@ final class MaterialOrder {
 
   private MaterialOrder() {}
 
-  static Comparator<MaterialKey> of(Estimate estimate, String job) {
+  /**
+   * Returns the order of one job's materials.
+   *
+   * @param lines of the job
+   */
+  static Comparator<MaterialKey> of(List<Line> lines) {
     Map<String, Integer> materials = new HashMap<>();
     Map<MaterialKey, Integer> keys = new HashMap<>();
-    for (Line line : estimate.bought().lines()) {
-      if (line.job().equals(job)) {
-        MaterialKey key = line.key().normal();
-        materials.putIfAbsent(key.material(), materials.size());
-        keys.putIfAbsent(key, keys.size());
-      }
+    for (Line line : lines) {
+      MaterialKey key = line.key().normal();
+      materials.putIfAbsent(key.material(), materials.size());
+      keys.putIfAbsent(key, keys.size());
     }
     return Comparator.comparingInt((MaterialKey key) -> rank(materials, key.normal().material()))
         .thenComparing(key -> key.normal().material())

@@ -3,7 +3,9 @@ package org.pourbook.book.out;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -24,6 +26,7 @@ final class OrderTotalsSheet {
 
   private final SheetSpec<Order> spec;
   private final OrdersSheet orders;
+  private final Map<String, List<Integer>> rows = new HashMap<>();
 
   OrderTotalsSheet(Estimate estimate, OrdersSheet orders) {
     this.orders = orders;
@@ -33,6 +36,13 @@ final class OrderTotalsSheet {
             "What each order comes to, and by when it must be placed.",
             columns(),
             estimate.bought().orders());
+    for (int i = 0; i < spec.rows().size(); i++) {
+      int row = SheetSpec.FIRST_ROW + i;
+      spec.rows()
+          .get(i)
+          .jobs()
+          .forEach(job -> rows.computeIfAbsent(job, k -> new ArrayList<>()).add(row));
+    }
   }
 
   private List<Column<Order>> columns() {
@@ -130,13 +140,7 @@ final class OrderTotalsSheet {
 
   /** Returns the rows of the orders that hold a job. */
   List<Integer> rowsOf(String job) {
-    List<Integer> rows = new ArrayList<>();
-    for (int i = 0; i < spec.rows().size(); i++) {
-      if (spec.rows().get(i).jobs().contains(job)) {
-        rows.add(SheetSpec.FIRST_ROW + i);
-      }
-    }
-    return rows;
+    return rows.getOrDefault(job, List.of());
   }
 
   Order orderAt(int row) {

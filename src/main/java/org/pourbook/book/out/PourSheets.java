@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.pourbook.buy.Bought;
 import org.pourbook.buy.Load;
 import org.pourbook.desk.Estimate;
@@ -106,16 +107,17 @@ final class PourSheets {
   record CautionRow(String job, String section, String says, String rule) {}
 
   static SheetSpec<CautionRow> cautions(Estimate estimate) {
+    Map<String, List<Bought.BuyCaution>> bought =
+        estimate.bought().cautions().stream()
+            .collect(Collectors.groupingBy(Bought.BuyCaution::job));
     List<CautionRow> rows = new ArrayList<>();
     for (TakeOff takeOff : estimate.takeOffs()) {
       String job = takeOff.job().code();
       takeOff
           .cautions()
           .forEach(c -> rows.add(new CautionRow(job, c.section(), c.says(), c.rule())));
-      for (Bought.BuyCaution c : estimate.bought().cautions()) {
-        if (c.job().equals(job)) {
-          rows.add(new CautionRow(job, c.section(), c.says(), c.rule()));
-        }
+      for (Bought.BuyCaution c : bought.getOrDefault(job, List.of())) {
+        rows.add(new CautionRow(job, c.section(), c.says(), c.rule()));
       }
     }
     return SheetSpec.landscape(

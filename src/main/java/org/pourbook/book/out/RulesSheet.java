@@ -3,8 +3,10 @@ package org.pourbook.book.out;
 import java.lang.reflect.Method;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.pourbook.takeoff.Source;
@@ -15,6 +17,7 @@ final class RulesSheet {
   static final String NAME = "Rules";
 
   private final SheetSpec<Row> spec;
+  private final Map<String, Cell> links;
 
   record Row(String rule, String says, String value, String source, String standing) {}
 
@@ -30,6 +33,7 @@ final class RulesSheet {
             .thenComparingInt(row -> number(row.rule()))
             .thenComparing(Row::says)
             .thenComparing(Row::source));
+    this.links = links(sorted);
     this.spec =
         SheetSpec.landscape(
             NAME,
@@ -42,6 +46,17 @@ final class RulesSheet {
                 Column.text("Source", 40, Row::source),
                 Column.text("Standing", 16, Row::standing)),
             sorted);
+  }
+
+  private static Map<String, Cell> links(List<Row> rows) {
+    Map<String, Cell> links = new HashMap<>();
+    for (int i = 0; i < rows.size(); i++) {
+      String rule = rows.get(i).rule();
+      int row = SheetSpec.FIRST_ROW + i;
+      links.putIfAbsent(
+          rule, Cell.formula("HYPERLINK(\"#" + NAME + "!A" + row + "\",\"" + rule + "\")", rule));
+    }
+    return links;
   }
 
   private static Stream<Source> sources(Class<?> ruleClass) {
@@ -73,12 +88,6 @@ final class RulesSheet {
 
   /** Returns a rule's id that leads to its row, plain where it has none. */
   Cell link(String rule) {
-    for (int i = 0; i < spec.rows().size(); i++) {
-      if (spec.rows().get(i).rule().equals(rule)) {
-        int row = SheetSpec.FIRST_ROW + i;
-        return Cell.formula("HYPERLINK(\"#" + NAME + "!A" + row + "\",\"" + rule + "\")", rule);
-      }
-    }
-    return Cell.of(rule);
+    return links.getOrDefault(rule, Cell.of(rule));
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import org.pourbook.buy.Bought;
 import org.pourbook.buy.JobTotals;
 import org.pourbook.desk.Estimate;
 import org.pourbook.job.Job;
@@ -108,12 +110,13 @@ final class SummarySheet {
   private static List<Row> rows(Estimate estimate) {
     Map<String, JobTotals> totals = new HashMap<>();
     estimate.bought().totals().forEach(one -> totals.put(one.job(), one));
+    Map<String, Long> bought =
+        estimate.bought().cautions().stream()
+            .collect(Collectors.groupingBy(Bought.BuyCaution::job, Collectors.counting()));
     List<Row> rows = new ArrayList<>();
     for (TakeOff takeOff : estimate.takeOffs()) {
       String job = takeOff.job().code();
-      long cautions =
-          takeOff.cautions().size()
-              + estimate.bought().cautions().stream().filter(c -> c.job().equals(job)).count();
+      long cautions = takeOff.cautions().size() + bought.getOrDefault(job, 0L);
       rows.add(new Row(takeOff, totals.getOrDefault(job, nothing(job)), cautions));
     }
     return rows;

@@ -3,7 +3,10 @@ package org.pourbook.book.out;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.pourbook.buy.Line;
 import org.pourbook.desk.Estimate;
 import org.pourbook.job.Job;
 import org.pourbook.takeoff.MaterialKey;
@@ -30,9 +33,12 @@ final class TakeoffSheet {
   }
 
   TakeoffSheet(Estimate estimate, RulesSheet rules) {
+    Map<String, List<Line>> lines =
+        estimate.bought().lines().stream().collect(Collectors.groupingBy(Line::job));
     List<Row> rows = new ArrayList<>();
     for (TakeOff takeOff : estimate.takeOffs()) {
-      rows.addAll(sorted(takeOff, MaterialOrder.of(estimate, takeOff.job().code())));
+      List<Line> ofJob = lines.getOrDefault(takeOff.job().code(), List.of());
+      rows.addAll(sorted(takeOff, MaterialOrder.of(ofJob)));
     }
     this.needs = Spans.of(rows, Row::need);
     this.spec =
