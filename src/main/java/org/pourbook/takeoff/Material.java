@@ -6,7 +6,10 @@ import static org.pourbook.takeoff.Material.Planning.CUT;
 import static org.pourbook.takeoff.Material.Planning.SERVICE;
 import static org.pourbook.takeoff.Material.Planning.STRIPS;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.pourbook.measure.Unit;
 import org.pourbook.measure.UnitSystem;
 
@@ -64,6 +67,12 @@ public enum Material {
     SERVICE
   }
 
+  private static final Map<String, Material> BY_NAME =
+      Stream.of(values())
+          .collect(
+              Collectors.toUnmodifiableMap(
+                  material -> MaterialKey.normal(material.label), material -> material));
+
   private final String label;
   private final Unit unit;
   private final Unit metricUnit;
@@ -120,12 +129,6 @@ public enum Material {
 
   /** Returns the material of that name, ignoring case. */
   public static Optional<Material> named(String name) {
-    String key = MaterialKey.normal(name);
-    for (Material material : values()) {
-      if (MaterialKey.normal(material.label).equals(key)) {
-        return Optional.of(material);
-      }
-    }
-    return Optional.empty();
+    return Optional.ofNullable(BY_NAME.get(MaterialKey.normal(name)));
   }
 }

@@ -23,6 +23,9 @@ final class TextLines {
   /** Bold text is wider. */
   private static final double BOLD = 1.1;
 
+  /** The width of the widest letters in digits. */
+  private static final double WIDEST = 1.45;
+
   private static final String NARROW = "iljtfrI.,;:'!|()[]- ";
   private static final String WIDE = "mwMW%@×=+#";
 
@@ -56,6 +59,9 @@ final class TextLines {
   }
 
   private static int lines(String text, double width) {
+    if (text.length() * WIDEST <= width && text.indexOf('\n') < 0) {
+      return 1;
+    }
     int lines = 0;
     for (String paragraph : text.split("\n", -1)) {
       lines += paragraphLines(paragraph, width);
@@ -84,7 +90,7 @@ final class TextLines {
     double width = 0;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      width += NARROW.indexOf(c) >= 0 ? 0.52 : WIDE.indexOf(c) >= 0 ? 1.45 : usual(c);
+      width += NARROW.indexOf(c) >= 0 ? 0.52 : WIDE.indexOf(c) >= 0 ? WIDEST : usual(c);
     }
     return width;
   }
