@@ -14,7 +14,12 @@ import picocli.CommandLine.Spec;
     description = "Estimates batches of concrete slabs from a spreadsheet.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    subcommands = {CheckCommand.class, EstimateCommand.class, HelpCommand.class},
+    subcommands = {
+      TemplateCommand.class,
+      CheckCommand.class,
+      EstimateCommand.class,
+      HelpCommand.class
+    },
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:done",
