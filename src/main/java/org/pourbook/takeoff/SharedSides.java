@@ -13,28 +13,18 @@ import org.pourbook.outline.Figures;
 /** Where sections of a job touch or lie over one another, as far as their positions are known. */
 final class SharedSides {
 
-  /** Points of two sections closer than this are one point [m]. */
-  private static final double SAME_M = 1e-6;
-
   private SharedSides() {}
 
-  /** Returns whether another slab lies along a side. */
+  /** Returns whether another slab lies along a side of a slab. */
   static boolean isShared(Job job, Section section, FigureSide side) {
-    Optional<Position> origin = origin(section);
-    if (origin.isEmpty() || section.kind() != Kind.SLAB) {
-      return false;
-    }
-    for (Section other : job.sections()) {
-      Optional<Position> otherOrigin = origin(other);
-      if (other.kind() == Kind.SLAB && !other.equals(section) && otherOrigin.isPresent()) {
-        double dx = metres(otherOrigin.get().x(), origin.get().x());
-        double dy = metres(otherOrigin.get().y(), origin.get().y());
-        if (Figures.of(other).sides().stream().anyMatch(s -> touch(side, s, dx, dy))) {
-          return true;
-        }
-      }
-    }
-    return false;
+    FormedSide mine = FormedSide.of(job, section, side);
+    return section.kind() == Kind.SLAB
+        && mine.placed()
+        && job.sections().stream()
+            .filter(other -> other.kind() == Kind.SLAB && !other.equals(section))
+            .flatMap(
+                other -> Figures.of(other).sides().stream().map(s -> FormedSide.of(job, other, s)))
+            .anyMatch(other -> other.placed() && !mine.sharedWith(other).isEmpty());
   }
 
   /** Returns the plan area that two rectangles at known positions have in common [m2]. */
@@ -56,34 +46,5 @@ final class SharedSides {
     Length start = from.max(otherFrom);
     Length end = from.plus(size).min(otherFrom.plus(otherSize));
     return end.minus(start).max(Length.ZERO).metres();
-  }
-
-  /** Outlines are given in the job's plan, rectangles from their corner. */
-  private static Optional<Position> origin(Section section) {
-    return section.shape() instanceof Shape.Outline
-        ? Optional.of(new Position(Length.ZERO, Length.ZERO))
-        : section.position();
-  }
-
-  private static double metres(Length to, Length from) {
-    return to.minus(from).metres();
-  }
-
-  /** Whether two sides lie on one line, run against one another and overlap. */
-  private static boolean touch(FigureSide a, FigureSide b, double dx, double dy) {
-    double length = a.length().metres();
-    double ux = (a.x2M() - a.x1M()) / length;
-    double uy = (a.y2M() - a.y1M()) / length;
-    double startX = b.x1M() + dx - a.x1M();
-    double startY = b.y1M() + dy - a.y1M();
-    double endX = b.x2M() + dx - a.x1M();
-    double endY = b.y2M() + dy - a.y1M();
-    boolean onOneLine =
-        Math.abs(ux * startY - uy * startX) < SAME_M && Math.abs(ux * endY - uy * endX) < SAME_M;
-    double start = ux * startX + uy * startY;
-    double end = ux * endX + uy * endY;
-    boolean against = end < start;
-    double overlap = Math.min(start, length) - Math.max(end, 0);
-    return onOneLine && against && overlap > SAME_M;
   }
 }
