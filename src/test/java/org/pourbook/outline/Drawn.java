@@ -23,11 +23,14 @@ final class Drawn {
   }
 
   static Shape.Ring millimetres(List<long[]> corners) {
+    return nanometres(
+        corners.stream().map(c -> new long[] {c[0] * Length.MM_NM, c[1] * Length.MM_NM}).toList());
+  }
+
+  static Shape.Ring nanometres(List<long[]> corners) {
     List<Shape.Point> points = new ArrayList<>();
     for (long[] corner : corners) {
-      points.add(
-          point(
-              points.size() + 1, Length.ofMillimetres(corner[0]), Length.ofMillimetres(corner[1])));
+      points.add(point(points.size() + 1, new Length(corner[0]), new Length(corner[1])));
     }
     return new Shape.Ring(points);
   }

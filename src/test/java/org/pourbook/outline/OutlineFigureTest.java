@@ -149,6 +149,13 @@ class OutlineFigureTest {
   }
 
   @Test
+  void aMovedSideEndsSquareWhereTheNextOneHardlyTurns() {
+    // The bottom, 20 ft, and its neighbour that stays turn by 1 in 10 at point 2.
+    Figure bay = Drawn.figure(Drawn.feet(0, 0, 20, 0, 30, 1, 30, 9, 0, 9));
+    assertEquals(20 * FT2, bay.movedOutAreaM2(FT, named("1")) - bay.areaM2(), ROUNDING);
+  }
+
+  @Test
   void aSideMovesOnlyWhatHangsTogetherWithIt() {
     // Two legs 2 ft wide, 1 ft apart, joined below; the left leg stands out 1 ft over its foot.
     Figure u = Drawn.figure(Drawn.feet(1, 0, 5, 0, 5, 9, 3, 9, 3, 2, 2, 2, 2, 9, 0, 9, 0, 3, 1, 3));

@@ -152,6 +152,38 @@ class OutlineProperties {
 
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
+  void pointsOnASideLeaveNoCrackInTheMovedOutline(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    long dx = random.nextLong(300_000_000L, 1_500_000_000L);
+    long dy = random.nextLong(300_000_000L, 1_500_000_000L);
+    List<long[]> corners = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      // Exactly on the side, or a nanometre off it.
+      corners.add(new long[] {i * dx, i * dy + (i % 7 == 0 ? 0 : random.nextInt(-1, 2))});
+    }
+    corners.add(new long[] {-5 * dy, 5 * dx});
+    Figure split = Drawn.figure(Drawn.nanometres(corners));
+    Figure whole =
+        Drawn.figure(Drawn.nanometres(List.of(corners.get(0), corners.get(7), corners.get(8))));
+    double inset = random.nextDouble(0.05, 0.3);
+    assertEquals(
+        whole.movedInAreaM2(inset, s -> true),
+        split.movedInAreaM2(inset, s -> true),
+        1e-8, // sides in one line overlap by nanometres
+        () -> "seed " + seed);
+    for (boolean along : new boolean[] {true, false}) {
+      List<Figure.Chord> expected = whole.lines(along, 0.4, inset);
+      List<Figure.Chord> found = split.lines(along, 0.4, inset);
+      assertEquals(expected.size(), found.size(), () -> "seed " + seed);
+      for (int i = 0; i < found.size(); i++) {
+        assertEquals(expected.get(i).offsetM(), found.get(i).offsetM(), 1e-8, "seed " + seed);
+        assertEquals(expected.get(i).lengthM(), found.get(i).lengthM(), 1e-7, "seed " + seed);
+      }
+    }
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
   void barsOfCellPlansAreTheCellsInARow(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     CellPlan plan = CellPlan.random(random, 12, 600);
