@@ -3,7 +3,6 @@ package org.pourbook.book.in;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,7 +11,6 @@ import java.util.function.Function;
 import org.pourbook.book.ColumnUnit;
 import org.pourbook.book.Heading;
 import org.pourbook.book.InputColumn;
-import org.pourbook.book.InputColumn.Least;
 import org.pourbook.book.in.Table.HeadedColumn;
 import org.pourbook.book.in.Table.TableRow;
 import org.pourbook.job.GivenSheet.GivenCell;
@@ -20,7 +18,6 @@ import org.pourbook.job.SettingText;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.LengthFormat;
 import org.pourbook.measure.LengthText;
-import org.pourbook.measure.NumberText;
 import org.pourbook.measure.TimeText;
 import org.pourbook.measure.Unit;
 import org.pourbook.measure.UnitSystem;
@@ -33,12 +30,6 @@ import org.pourbook.problem.Problem.Effect;
  * a blank cell is empty too, and reported where it is required.
  */
 final class Cells {
-
-  /** Nothing on a building site is longer. */
-  private static final Length LONGEST = Length.ofMillimetres(10_000_000);
-
-  private static final BigDecimal LARGEST = BigDecimal.valueOf(1_000_000_000);
-  private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
   private final TableRow row;
   private final UnitSystem units;
@@ -153,7 +144,7 @@ final class Cells {
         cell ->
             cell instanceof GivenCell.YesNo yesNo
                 ? Optional.of(yesNo.yes())
-                : words(cell).flatMap(SettingText::yesNo),
+                : Amounts.words(cell).flatMap(SettingText::yesNo),
         column -> Expected.in(column, units));
   }
 
@@ -163,18 +154,8 @@ final class Cells {
         cell ->
             cell instanceof GivenCell.Date date
                 ? Optional.of(date.date())
-                : words(cell).flatMap(Cells::isoDate),
+                : Amounts.words(cell).flatMap(Amounts::isoDate),
         column -> Expected.in(column, units));
-  }
-
-  /** Returns the day of ISO text; a time of day behind it does not matter. */
-  private static Optional<LocalDate> isoDate(String text) {
-    try {
-      String day = text.matches(".{10}[ T][0-9:.]+") ? text.substring(0, 10) : text;
-      return Optional.of(LocalDate.parse(day));
-    } catch (DateTimeParseException e) {
-      return Optional.empty();
-    }
   }
 
   Optional<LocalTime> time(String heading) {
@@ -183,7 +164,7 @@ final class Cells {
         cell ->
             cell instanceof GivenCell.Time time
                 ? Optional.of(time.time())
-                : words(cell).flatMap(TimeText::read),
+                : Amounts.words(cell).flatMap(TimeText::read),
         column -> Expected.in(column, units));
   }
 
@@ -191,7 +172,7 @@ final class Cells {
     InputColumn column = row.table().column(heading);
     return read(
         heading,
-        cell -> plainNumber(cell).filter(number -> inRange(number, column)),
+        cell -> Amounts.plainNumber(cell).filter(number -> Amounts.inRange(number, column)),
         c -> Expected.in(c, units));
   }
 
@@ -200,8 +181,8 @@ final class Cells {
     return read(
         heading,
         cell ->
-            plainNumber(cell)
-                .filter(number -> inRange(number, column) && number.scale() <= 0)
+            Amounts.plainNumber(cell)
+                .filter(number -> Amounts.inRange(number, column) && number.scale() <= 0)
                 .map(BigDecimal::intValueExact),
         c -> Expected.in(c, units));
   }
@@ -212,31 +193,11 @@ final class Cells {
     return read(
         heading,
         cell ->
-            percentNumber(cell)
-                .filter(number -> inRange(number, column) && number.compareTo(HUNDRED) <= 0),
+            Amounts.percentNumber(cell)
+                .filter(
+                    number ->
+                        Amounts.inRange(number, column) && number.compareTo(Amounts.HUNDRED) <= 0),
         c -> Expected.in(c, units));
-  }
-
-  private static Optional<BigDecimal> percentNumber(GivenCell cell) {
-    if (cell instanceof GivenCell.Number number) {
-      return Optional.of(NumberText.of(number.number()));
-    }
-    return words(cell)
-        .map(text -> text.endsWith("%") ? text.substring(0, text.length() - 1) : text)
-        .flatMap(NumberText::read);
-  }
-
-  private static Optional<BigDecimal> plainNumber(GivenCell cell) {
-    if (cell instanceof GivenCell.Number number) {
-      return number.percent() ? Optional.empty() : Optional.of(NumberText.of(number.number()));
-    }
-    return words(cell).flatMap(NumberText::read);
-  }
-
-  private static boolean inRange(BigDecimal number, InputColumn column) {
-    return number.abs().compareTo(LARGEST) <= 0
-        && number.signum()
-            >= (column.least() == Least.ABOVE_ZERO ? 1 : column.least() == Least.ZERO ? 0 : -1);
   }
 
   /** Returns a length in any notation; a bare number is in the column's unit. */
@@ -250,7 +211,7 @@ final class Cells {
     InputColumn column = row.table().column(heading);
     return read(
         heading,
-        cell -> length(cell, bare).filter(length -> inRange(length, column)),
+        cell -> Amounts.length(cell, bare).filter(length -> Amounts.inRange(length, column)),
         c -> Expected.in(c, units));
   }
 
@@ -265,8 +226,8 @@ final class Cells {
                   .filter(List.of(words)::contains);
           return word.isPresent()
               ? Optional.of(new LengthOrWord(Optional.empty(), word))
-              : length(cell, bareUnit(column))
-                  .filter(length -> inRange(length, column))
+              : Amounts.length(cell, bareUnit(column))
+                  .filter(length -> Amounts.inRange(length, column))
                   .map(length -> new LengthOrWord(Optional.of(length), Optional.empty()));
         },
         c -> Expected.in(c, units));
@@ -281,25 +242,6 @@ final class Cells {
       return units.isMetric() ? Unit.MM : Unit.IN;
     }
     return units.isMetric() ? Unit.M : Unit.FT;
-  }
-
-  private static Optional<Length> length(GivenCell cell, Unit bare) {
-    if (cell instanceof GivenCell.Number) {
-      return plainNumber(cell)
-          .filter(number -> number.abs().compareTo(LARGEST) <= 0)
-          .map(number -> LengthText.of(number, bare));
-    }
-    return words(cell).flatMap(text -> LengthText.read(text, bare));
-  }
-
-  private static boolean inRange(Length length, InputColumn column) {
-    boolean enough =
-        switch (column.least()) {
-          case ANY -> !LONGEST.times(-1).isMoreThan(length);
-          case ZERO -> length.nanometres() >= 0;
-          case ABOVE_ZERO -> length.isPositive();
-        };
-    return enough && !length.isMoreThan(LONGEST);
   }
 
   /** Notes a bare number of feet with decimals: 24.6 may have been meant as 24'-6". */
@@ -319,10 +261,6 @@ final class Cells {
       length.ifPresent(value -> noteDecimalFeet(heading, value));
     }
     return length;
-  }
-
-  private static Optional<String> words(GivenCell cell) {
-    return cell instanceof GivenCell.Text text ? Optional.of(text.text()) : Optional.empty();
   }
 
   /** Returns what a reader makes of the words of a cell. */

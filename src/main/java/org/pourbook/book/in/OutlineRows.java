@@ -16,17 +16,19 @@ import org.pourbook.job.Shape;
 import org.pourbook.job.Shape.SideMark;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.NumberText;
-import org.pourbook.problem.Place;
+import org.pourbook.outline.Outlines;
+import org.pourbook.outline.Outlines.Fault;
 
 /** The outlines of a job's sections. */
 final class OutlineRows {
 
   private final Map<String, Written> bySection = new LinkedHashMap<>();
 
-  /** An outline with the place of each of its points, ring by ring. */
-  record Placed(Shape.Outline shape, List<List<Place>> places) {}
-
-  private record Corner(BigDecimal order, Length x, Length y, SideMark mark, TableRow row) {}
+  private record Corner(BigDecimal order, Length x, Length y, SideMark mark, TableRow row) {
+    String name() {
+      return NumberText.text(order);
+    }
+  }
 
   /** The rows of one section; not sound when a cell of them was refused. */
   private static final class Written {
@@ -82,44 +84,39 @@ final class OutlineRows {
   }
 
   /** Returns a section's outline; empty when it has none that is sound. */
-  Optional<Placed> of(String section, JobDraft job) {
+  Optional<Shape.Outline> of(String section, JobDraft job) {
     Written written = bySection.get(section);
-    if (written == null || !written.sound || !hasEnoughPoints(written, job)) {
+    if (written == null || !written.sound) {
       return Optional.empty();
     }
+    written.rings.values().forEach(corners -> corners.sort(Comparator.comparing(Corner::order)));
+    Shape.Outline outline = outline(written);
+    Optional<Fault> fault = Outlines.check(outline);
+    fault.ifPresent(found -> refuse(found, written, job));
+    return fault.isPresent() ? Optional.empty() : Optional.of(outline);
+  }
+
+  private static Shape.Outline outline(Written written) {
     List<Shape.Ring> rings = new ArrayList<>();
-    List<List<Place>> places = new ArrayList<>();
     Set<String> names = new HashSet<>();
     written.rings.forEach(
         (number, corners) -> {
-          corners.sort(Comparator.comparing(Corner::order));
-          List<String> own = corners.stream().map(c -> NumberText.text(c.order())).toList();
-          boolean taken = own.stream().anyMatch(names::contains);
+          boolean taken = corners.stream().anyMatch(corner -> names.contains(corner.name()));
           List<Shape.Point> points = new ArrayList<>();
-          for (int i = 0; i < corners.size(); i++) {
-            Corner corner = corners.get(i);
-            String name = taken ? number + "." + own.get(i) : own.get(i);
+          for (Corner corner : corners) {
+            String name = taken ? number + "." + corner.name() : corner.name();
             points.add(new Shape.Point(name, corner.x(), corner.y(), corner.mark()));
+            names.add(name);
           }
-          names.addAll(points.stream().map(Shape.Point::name).toList());
           rings.add(new Shape.Ring(points));
-          places.add(corners.stream().map(corner -> corner.row().place("X")).toList());
         });
-    return Optional.of(new Placed(new Shape.Outline(rings), places));
+    return new Shape.Outline(rings);
   }
 
-  private static boolean hasEnoughPoints(Written written, JobDraft job) {
-    for (List<Corner> corners : written.rings.values()) {
-      if (corners.size() < 3) {
-        Corner last = corners.get(corners.size() - 1);
-        job.refuse(
-            last.row().place("Point"),
-            corners.size() + " points",
-            "a ring of three points or more");
-        return false;
-      }
-    }
-    return true;
+  private static void refuse(Fault fault, Written written, JobDraft job) {
+    List<Corner> corners = List.copyOf(written.rings.values()).get(fault.ring());
+    TableRow row = corners.get(Math.max(fault.point(), 0)).row();
+    job.refuse(row.place("X"), fault.message(), "an outline whose sides do not cross or touch");
   }
 
   /** Refuses sides that are turned down where the section has no turned-down edge. */

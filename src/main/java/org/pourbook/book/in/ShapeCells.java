@@ -51,7 +51,7 @@ final class ShapeCells {
     if (!cells.isBlank("Diameter")) {
       cells.refuse("Diameter", "blank: the section has an outline");
     }
-    Optional<Shape.Outline> outline = outlines.of(code, job).map(OutlineRows.Placed::shape);
+    Optional<Shape.Outline> outline = outlines.of(code, job);
     outline.ifPresent(
         shape -> {
           refuseOther(cells, "Length", length, extent(shape, true));

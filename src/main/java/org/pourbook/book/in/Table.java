@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.pourbook.book.CellKind;
 import org.pourbook.book.Heading;
 import org.pourbook.book.InputColumn;
 import org.pourbook.book.InputSheet;
@@ -98,10 +99,18 @@ final class Table {
     List<GivenRow> given = new ArrayList<>(rows.size());
     for (TableRow row : rows) {
       List<GivenCell> cells = new ArrayList<>(headed.size());
-      headed.forEach(column -> cells.add(row.raw().cell(column.at())));
+      headed.forEach(column -> cells.add(given(row.raw().cell(column.at()), column)));
       given.add(new GivenRow(row.fromSheet(), row.fromRow() + 1, cells));
     }
     return new GivenSheet(sheet.label(), headings, given);
+  }
+
+  /** A percentage where a number is asked for keeps its sign, to be read the same again. */
+  private static GivenCell given(GivenCell cell, HeadedColumn headed) {
+    boolean ofPercent = headed.column().filter(c -> c.kind() == CellKind.PERCENT).isPresent();
+    return cell instanceof GivenCell.Number number && number.percent() && !ofPercent
+        ? new GivenCell.Text(CellWords.of(cell))
+        : cell;
   }
 
   /**
