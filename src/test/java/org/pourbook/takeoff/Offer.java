@@ -5,18 +5,26 @@ import java.util.List;
 import java.util.Optional;
 import org.pourbook.measure.Length;
 
-/** A price book of a test: the keys it lists, and one size of roll. */
-record Offer(List<MaterialKey> keys, List<OnOffer.SheetSize> rolls) implements OnOffer {
+/** A price book of a test: the keys it lists, one size of roll, and the longest stock. */
+record Offer(List<MaterialKey> keys, List<OnOffer.SheetSize> rolls, Optional<Length> longest)
+    implements OnOffer {
 
-  static final Offer NOTHING = new Offer(List.of(), List.of());
+  static final Offer NOTHING = new Offer(List.of(), List.of(), Optional.empty());
 
   static Offer roll(long lengthFeet, long widthFeet) {
     return new Offer(
-        List.of(), List.of(new SheetSize(Length.ofFeet(lengthFeet), Length.ofFeet(widthFeet))));
+        List.of(),
+        List.of(new SheetSize(Length.ofFeet(lengthFeet), Length.ofFeet(widthFeet))),
+        Optional.empty());
   }
 
   static Offer of(MaterialKey... keys) {
-    return new Offer(List.of(keys), List.of());
+    return new Offer(List.of(keys), List.of(), Optional.empty());
+  }
+
+  /** Returns the same with boards and bars sold up to a length. */
+  Offer upTo(Length stock) {
+    return new Offer(keys, rolls, Optional.of(stock));
   }
 
   @Override
@@ -29,7 +37,7 @@ record Offer(List<MaterialKey> keys, List<OnOffer.SheetSize> rolls) implements O
 
   @Override
   public Optional<Length> longestStock(MaterialKey key) {
-    return Optional.empty();
+    return longest;
   }
 
   @Override

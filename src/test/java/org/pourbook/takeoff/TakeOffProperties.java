@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.pourbook.job.Job;
 import org.pourbook.job.Kind;
+import org.pourbook.job.Setting;
 import org.pourbook.job.Sides;
 import org.pourbook.measure.Length;
 import org.pourbook.takeoff.SiteJob.SectionBuilder;
@@ -26,13 +27,32 @@ class TakeOffProperties {
   /** Agreement asked of the two statements of one job. */
   private static final double AGREE = 1e-9;
 
+  /**
+   * Boards sold to both jobs alike: with none on offer, one would take 38.1 mm boards up to 16 ft
+   * and the other 38 mm ones up to 4.8 m, which are other boards and not another statement.
+   */
+  private static final Offer SAME_BOARDS =
+      Offer.of(
+              Material.FORM_BOARD.of("2x4"),
+              Material.FORM_BOARD.of("2x6"),
+              Material.FORM_BOARD.of("2x8"),
+              Material.FORM_BOARD.of("2x10"),
+              Material.FORM_BOARD.of("2x12"))
+          .upTo(Length.ofFeet(16));
+
+  /** By default a job in feet cuts to 1/16 in and one in metres to 1 mm (CUT-1). */
+  private static SiteJob sameStep(SiteJob job) {
+    return job.with(Setting.CUT_STEP, "0.0625");
+  }
+
   @Test
   void metricAndImperialStatementsOfOneJobAgree() {
     for (int i = 0; i < TRIES; i++) {
       List<SectionBuilder> sections = sections(new SplittableRandom(SEED + i));
-      Map<String, Double> imperial = inBaseUnits(TakeOffs.of(job(sections), Offer.NOTHING));
+      Map<String, Double> imperial =
+          inBaseUnits(TakeOffs.of(job(sameStep(new SiteJob()), sections), SAME_BOARDS));
       Map<String, Double> metric =
-          inBaseUnits(TakeOffs.of(job(new SiteJob().metric(), sections), Offer.NOTHING));
+          inBaseUnits(TakeOffs.of(job(sameStep(new SiteJob().metric()), sections), SAME_BOARDS));
       assertClose(imperial, metric, "seed " + (SEED + i));
     }
   }
