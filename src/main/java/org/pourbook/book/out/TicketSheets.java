@@ -29,7 +29,7 @@ final class TicketSheets {
             Column.text("Supplier", 22, Finding::supplier),
             Column.text("Ticket", 10, Finding::ticket),
             Column.text("Invoice", 10, Finding::invoice),
-            Column.cell("Date", Look.DATE, 11, finding -> Cell.ofDay(finding.day())),
+            Column.cell("Date", Look.DATE, 13, finding -> Cell.ofDay(finding.day())),
             Column.text("Material", 16, finding -> finding.key().material()),
             Column.text("Size", 12, finding -> finding.key().size()),
             Column.text("Finding", 22, finding -> finding.name().label()),
