@@ -43,6 +43,12 @@ final class EstimateCommand implements Callable<Integer> {
       description = "Price book: a workbook, a folder or a prices.csv.")
   private @Nullable Path prices;
 
+  @Option(
+      names = "--practice",
+      paramLabel = "FILE",
+      description = "Learnt waste allowances, as reconcile --learned writes them.")
+  private @Nullable Path practice;
+
   @Override
   public Integer call() throws IOException {
     List<Path> inputs = new ArrayList<>();
@@ -50,8 +56,12 @@ final class EstimateCommand implements Callable<Integer> {
     if (prices != null) {
       inputs.add(prices);
     }
+    if (practice != null) {
+      inputs.add(practice);
+    }
     Path target = output.resolve(jobs, "-order.xlsx", inputs);
-    Checked<Batch> read = JobsReader.read(jobs, Optional.ofNullable(prices));
+    Checked<Batch> read =
+        JobsReader.read(jobs, Optional.ofNullable(prices), Optional.ofNullable(practice));
     if (read.value().jobs().isEmpty()) {
       messages.problems(read.problems());
       messages.tell("pourbook: no job was usable, nothing is written.");

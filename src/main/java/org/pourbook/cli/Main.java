@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
       TemplateCommand.class,
       CheckCommand.class,
       EstimateCommand.class,
+      ReconcileCommand.class,
       HelpCommand.class
     },
     exitCodeListHeading = "%nExit status:%n",

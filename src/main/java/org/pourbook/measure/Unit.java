@@ -63,15 +63,15 @@ public enum Unit {
     String key = word.strip().toLowerCase(Locale.ROOT).replace("³", "3").replace("²", "2");
     Optional<Unit> alias =
         switch (key) {
-          case "cy", "cu yd", "yard" -> Optional.of(YD3);
+          case "cy", "cyd", "cu yd", "yard", "yards", "yds" -> Optional.of(YD3);
           case "sf", "sq ft" -> Optional.of(FT2);
           case "lf", "foot", "feet" -> Optional.of(FT);
           case "pound", "lbs" -> Optional.of(LB);
-          case "ea", "piece", "pc" -> Optional.of(EACH);
+          case "ea", "piece", "pieces", "pc", "pcs" -> Optional.of(EACH);
           case "hr", "h" -> Optional.of(HOUR);
-          case "gallon" -> Optional.of(GAL);
+          case "gallon", "gallons" -> Optional.of(GAL);
           case "litre", "liter" -> Optional.of(L);
-          case "tonne" -> Optional.of(T);
+          case "tonne", "tonnes" -> Optional.of(T);
           default -> Optional.empty();
         };
     if (alias.isPresent()) {

@@ -1,5 +1,6 @@
 package org.pourbook.ticket;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Optional;
 import org.pourbook.measure.Money;
@@ -16,7 +17,7 @@ public record Finding(
     String supplier,
     String ticket,
     String invoice,
-    String date,
+    Optional<LocalDate> day,
     MaterialKey key,
     Name name,
     String says,

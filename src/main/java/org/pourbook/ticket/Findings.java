@@ -13,20 +13,13 @@ final class Findings {
   static Finding of(
       Ticket row, MaterialKey key, Finding.Name name, String says, Optional<Money> money) {
     return new Finding(
-        row.job(),
-        row.supplier(),
-        row.ticket(),
-        row.invoice(),
-        row.date().map(Object::toString).orElse(""),
-        key,
-        name,
-        says,
-        money);
+        row.job(), row.supplier(), row.ticket(), row.invoice(), row.date(), key, name, says, money);
   }
 
   /** Returns a finding on an ordered line as a whole. */
   static Finding of(Ordered ordered, Finding.Name name, String says, Optional<Money> money) {
     String supplier = ordered.items().isEmpty() ? "" : ordered.items().get(0).supplier();
-    return new Finding(ordered.job(), supplier, "", "", "", ordered.key(), name, says, money);
+    return new Finding(
+        ordered.job(), supplier, "", "", Optional.empty(), ordered.key(), name, says, money);
   }
 }

@@ -62,21 +62,24 @@ final class LineChecks {
           Findings.of(
               ordered,
               Finding.Name.NOT_DELIVERED,
-              told + ".",
+              told + ". Ask when it comes, or for the order to be closed.",
               billed > 0 ? Optional.of(billedAmount) : Optional.empty()));
     } else if (delivered - asked > tolerance) {
       mine.add(
           Findings.of(
               ordered,
               Finding.Name.OVER_QUANTITY,
-              told + ": more than was ordered.",
+              told + ": more than was ordered. Ask who called for it.",
               worth(billed - asked, billed, billedAmount)));
     } else if (asked - delivered > tolerance) {
       mine.add(
           Findings.of(
               ordered,
               Finding.Name.UNDER_QUANTITY,
-              told + ": less than was ordered, billed " + number(billed) + ".",
+              told
+                  + ": less than was ordered, billed "
+                  + number(billed)
+                  + ". Ask for the rest, or a credit.",
               worth(billed - delivered, billed, billedAmount)));
     }
   }
@@ -119,7 +122,7 @@ final class LineChecks {
                   + claim.item().orElseThrow().orderUnit()
                   + ", billed at "
                   + billed.get().toPlainString()
-                  + ".",
+                  + ". Ask which price holds.",
               Optional.of(Money.ofPrice(BigDecimal.valueOf(claim.ticket().quantity()), over))));
     }
   }

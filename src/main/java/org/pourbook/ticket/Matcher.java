@@ -2,8 +2,12 @@ package org.pourbook.ticket;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.pourbook.measure.Money;
 import org.pourbook.problem.Problem;
 import org.pourbook.takeoff.MaterialKey;
@@ -11,12 +15,16 @@ import org.pourbook.takeoff.MaterialKey;
 /** Finds the ordered line of each goods row (TICK-1); what fits two lines is asked about. */
 final class Matcher {
 
-  private final List<Ordered> orders;
+  private final Map<String, Set<Ordered>> byPlace = new HashMap<>();
   private final Roles roles;
   private final List<Problem> problems;
 
   Matcher(List<Ordered> orders, Roles roles, List<Problem> problems) {
-    this.orders = orders;
+    for (Ordered ordered : orders) {
+      for (String place : List.of(ordered.job(), ordered.deliverTo())) {
+        byPlace.computeIfAbsent(MaterialKey.normal(place), p -> new LinkedHashSet<>()).add(ordered);
+      }
+    }
     this.roles = roles;
     this.problems = problems;
   }
@@ -113,12 +121,10 @@ final class Matcher {
 
   private List<Candidate> fitting(Ticket ticket) {
     List<Candidate> fitting = new ArrayList<>();
-    for (Ordered ordered : orders) {
-      if (isFor(ticket, ordered)) {
-        for (Ordered.Item item : ordered.items()) {
-          if (fits(ticket, ordered, item)) {
-            fitting.add(new Candidate(ordered, item));
-          }
+    for (Ordered ordered : byPlace.getOrDefault(MaterialKey.normal(ticket.job()), Set.of())) {
+      for (Ordered.Item item : ordered.items()) {
+        if (fits(ticket, ordered, item)) {
+          fitting.add(new Candidate(ordered, item));
         }
       }
     }
@@ -127,15 +133,11 @@ final class Matcher {
     return sameSupplier.isEmpty() ? fitting : sameSupplier;
   }
 
-  private static boolean isFor(Ticket ticket, Ordered ordered) {
-    return same(ticket.job(), ordered.job()) || same(ticket.job(), ordered.deliverTo());
-  }
-
   /** Returns whether a row can be that item: what it says of item, material and size agrees. */
   private static boolean fits(Ticket ticket, Ordered ordered, Ordered.Item item) {
     MaterialKey key = ticket.key();
     boolean saysItem = !ticket.item().isEmpty();
-    if (saysItem && same(ticket.item(), item.item())) {
+    if (namesItem(ticket, item)) {
       return true;
     }
     if (key.material().isEmpty()) {
@@ -144,6 +146,14 @@ final class Matcher {
     return same(key.material(), ordered.key().material())
         && (key.size().isEmpty() || same(key.size(), ordered.key().size()))
         && (!saysItem || item.item().isEmpty() || !same(ticket.supplier(), item.supplier()));
+  }
+
+  /** Returns whether the supplier's code stands on the row; plants print it as mix or product. */
+  private static boolean namesItem(Ticket ticket, Ordered.Item item) {
+    return !item.item().isEmpty()
+        && (same(ticket.item(), item.item())
+            || same(ticket.key().size(), item.item())
+            || same(ticket.key().material(), item.item()));
   }
 
   private static boolean same(String a, String b) {

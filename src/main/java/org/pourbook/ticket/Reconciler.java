@@ -2,15 +2,13 @@ package org.pourbook.ticket;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.pourbook.buy.Supplier;
 import org.pourbook.measure.Money;
 import org.pourbook.problem.Problem;
-import org.pourbook.takeoff.Material;
-import org.pourbook.takeoff.MaterialKey;
 
 /** Matches tickets and bills with what was ordered (TICK-1 to TICK-5). */
 public final class Reconciler {
@@ -48,29 +46,60 @@ public final class Reconciler {
     List<Ticket> once = Duplicates.removed(tickets, findings);
     Roles roles = new Roles(once);
     Matcher matcher = new Matcher(orders, roles, problems);
-    Map<Ordered, List<Claim>> byLine = new LinkedHashMap<>();
+    Map<Ordered, List<Claim>> byLine = new IdentityHashMap<>();
     orders.forEach(order -> byLine.put(order, new ArrayList<>()));
+    TicketGoods goods = new TicketGoods();
+    List<Claim> unordered = new ArrayList<>();
     for (Ticket row : once) {
-      rows.check(row);
+      rows.check(row, roles);
       if (!row.isFee()) {
         for (Claim claim : matcher.claims(row)) {
+          goods.add(claim);
           claim
               .ordered()
-              .ifPresentOrElse(
-                  order -> byLine.computeIfAbsent(order, o -> new ArrayList<>()).add(claim),
-                  () -> notOrdered(claim));
+              .map(byLine::get)
+              .ifPresentOrElse(claims -> claims.add(claim), () -> unordered.add(claim));
         }
       }
     }
-    fees(once);
+    unordered.forEach(this::notOrdered);
+    once.stream()
+        .filter(row -> row.isFee() && roles.isBilled(row))
+        .forEach(fee -> rows.fee(fee, goods.of(fee), goods.orderedM3(fee)));
+    return result(once, roles, byLine, unordered, pours);
+  }
+
+  private Reconciliation result(
+      List<Ticket> once,
+      Roles roles,
+      Map<Ordered, List<Claim>> byLine,
+      List<Claim> unordered,
+      List<PourPlanned> pours) {
     LineChecks lines = new LineChecks(terms, findings);
-    List<Matched> matched = new ArrayList<>();
-    byLine.forEach((order, claims) -> matched.add(lines.line(order, claims)));
+    List<Matched> matched =
+        orders.stream()
+            .map(order -> lines.line(order, byLine.getOrDefault(order, List.of())))
+            .toList();
     List<Ticket> concrete =
         once.stream()
             .filter(row -> !row.isFee() && roles.isDelivered(row))
             .filter(row -> RowChecks.volumeM3(row) > 0)
             .toList();
+    Billed billed =
+        new Billed(
+            Money.sum(matched.stream().map(Matched::billedAmount).toList()),
+            Money.sum(
+                unordered.stream()
+                    .filter(Claim::billed)
+                    .map(Claim::money)
+                    .flatMap(Optional::stream)
+                    .toList()),
+            Money.sum(
+                once.stream()
+                    .filter(row -> row.isFee() && roles.isBilled(row))
+                    .map(Ticket::money)
+                    .flatMap(Optional::stream)
+                    .toList()));
     findings.sort(Finding.DEAREST_FIRST);
     problems.sort(Comparator.comparing(Problem::place));
     return new Reconciliation(
@@ -78,6 +107,7 @@ public final class Reconciler {
         matched,
         concrete.stream().map(Reconciler::load).toList(),
         WasteLearnt.of(pours, concrete),
+        billed,
         problems);
   }
 
@@ -91,38 +121,6 @@ public final class Reconciler {
             Finding.Name.NOT_ORDERED,
             "No order of " + row.job() + " holds it. Ask who ordered it and who signed for it.",
             money));
-  }
-
-  private void fees(List<Ticket> once) {
-    for (Ticket fee : once) {
-      if (fee.isFee()) {
-        List<Ticket> goods =
-            once.stream()
-                .filter(row -> !row.isFee())
-                .filter(row -> same(row.supplier(), fee.supplier()))
-                .filter(row -> same(row.ticket(), fee.ticket()))
-                .filter(row -> row.isBill() == fee.isBill())
-                .toList();
-        rows.fee(fee, goods, orderedConcreteM3(fee));
-      }
-    }
-  }
-
-  private double orderedConcreteM3(Ticket fee) {
-    return orders.stream()
-        .filter(order -> same(order.job(), fee.job()))
-        .filter(
-            order -> Material.named(order.key().material()).equals(Optional.of(Material.CONCRETE)))
-        .mapToDouble(
-            order ->
-                org.pourbook.measure.Unit.named(order.unit())
-                    .map(unit -> unit.toBase(order.ordered()))
-                    .orElse(0.0))
-        .sum();
-  }
-
-  private static boolean same(String a, String b) {
-    return MaterialKey.normal(a).equals(MaterialKey.normal(b));
   }
 
   private static ConcreteLoad load(Ticket row) {

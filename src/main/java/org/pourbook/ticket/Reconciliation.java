@@ -9,6 +9,7 @@ public record Reconciliation(
     List<Matched> matched,
     List<ConcreteLoad> loads,
     List<Learned> learned,
+    Billed billed,
     List<Problem> problems) {
   public Reconciliation {
     findings = List.copyOf(findings);

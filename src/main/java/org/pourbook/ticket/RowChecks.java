@@ -1,12 +1,18 @@
 package org.pourbook.ticket;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.pourbook.buy.Supplier;
+import org.pourbook.measure.Dimension;
 import org.pourbook.measure.Money;
 import org.pourbook.measure.Unit;
 import org.pourbook.takeoff.Material;
+import org.pourbook.takeoff.MaterialKey;
 
 /** What is wrong with a row by itself (TICK-4). */
 final class RowChecks {
@@ -14,18 +20,22 @@ final class RowChecks {
   private static final BigDecimal CENT = new BigDecimal("0.01");
 
   private final Terms terms;
-  private final List<Supplier> suppliers;
+  private final Map<String, Supplier> suppliers = new HashMap<>();
   private final List<Finding> findings;
 
   RowChecks(Terms terms, List<Supplier> suppliers, List<Finding> findings) {
     this.terms = terms;
-    this.suppliers = suppliers;
+    suppliers.forEach(
+        supplier -> this.suppliers.putIfAbsent(MaterialKey.normal(supplier.name()), supplier));
     this.findings = findings;
   }
 
-  void check(Ticket row) {
-    extension(row);
-    if (row.isFee()) {
+  /** Checks a row once, though its ticket may stand on a bill too. */
+  void check(Ticket row, Roles roles) {
+    if (roles.isBilled(row)) {
+      extension(row);
+    }
+    if (row.isFee() || !roles.isDelivered(row)) {
       return;
     }
     row.age()
@@ -45,8 +55,8 @@ final class RowChecks {
       add(
           row,
           Finding.Name.WATER_ADDED,
-          BigDecimal.valueOf(gal).setScale(1, java.math.RoundingMode.HALF_UP)
-              + " gal added at the site: within the mix's limit?",
+          BigDecimal.valueOf(gal).setScale(1, RoundingMode.HALF_UP)
+              + " gal added at the site. Ask the plant whether the mix allows it.",
           Optional.empty());
     }
   }
@@ -61,7 +71,11 @@ final class RowChecks {
       add(
           row,
           Finding.Name.WRONG_EXTENSION,
-          "Quantity × unit price is " + due + ", billed " + row.amount().get() + ".",
+          "Quantity × unit price is "
+              + due
+              + ", billed "
+              + row.amount().get()
+              + ". Ask for the bill to be put right.",
           Optional.of(over));
     }
   }
@@ -69,8 +83,8 @@ final class RowChecks {
   /** Checks a fee beside the concrete of its ticket. */
   void fee(Ticket fee, List<Ticket> goods, double orderedM3) {
     Optional<Supplier> supplier =
-        suppliers.stream().filter(known -> known.name().equals(fee.supplier())).findFirst();
-    switch (fee.charge().toLowerCase(java.util.Locale.ROOT)) {
+        Optional.ofNullable(suppliers.get(MaterialKey.normal(fee.supplier())));
+    switch (fee.charge().toLowerCase(Locale.ROOT)) {
       case "short load" -> shortLoad(fee, supplier, goods, orderedM3);
       case "delivery" -> listed(fee, supplier.flatMap(Supplier::deliveryFee).isPresent());
       case "waiting" -> waiting(fee, supplier, goods);
@@ -86,7 +100,9 @@ final class RowChecks {
       add(
           fee,
           Finding.Name.FEE_NOT_LISTED,
-          "'" + fee.charge() + "' is not among the supplier's listed fees.",
+          "'"
+              + fee.charge()
+              + "' is not among the supplier's listed fees. Ask for it to be taken off.",
           fee.money());
     }
   }
@@ -112,7 +128,7 @@ final class RowChecks {
               + yd3(volume)
               + ", the fee is due under "
               + yd3(limit)
-              + ".",
+              + ". Ask for it to be taken off.",
           fee.money());
     }
   }
@@ -127,7 +143,7 @@ final class RowChecks {
         supplier.get().freeMinutesPerM3().orElse(0)
             * goods.stream().mapToDouble(RowChecks::volumeM3).sum();
     BigDecimal beyond =
-        BigDecimal.valueOf(Math.max(0, minutes - free)).setScale(9, java.math.RoundingMode.HALF_UP);
+        BigDecimal.valueOf(Math.max(0, minutes - free)).setScale(9, RoundingMode.HALF_UP);
     Money due = Money.ofPrice(beyond, supplier.get().waitingPerMinute().get());
     Money charged = fee.money().orElse(Money.ZERO);
     add(
@@ -140,7 +156,7 @@ final class RowChecks {
             + due
             + " is due, "
             + charged
-            + " charged.",
+            + " charged. Ask for the times of the truck.",
         Optional.of(charged.minus(due)));
   }
 
@@ -150,14 +166,12 @@ final class RowChecks {
         row.key().material().isEmpty()
             || Material.named(row.key().material()).filter(Material.CONCRETE::equals).isPresent();
     Unit unit = Unit.named(row.unit().isEmpty() ? "yd3" : row.unit()).orElse(Unit.EACH);
-    return concrete && unit.dimension() == org.pourbook.measure.Dimension.VOLUME
-        ? unit.toBase(row.quantity())
-        : 0;
+    return concrete && unit.dimension() == Dimension.VOLUME ? unit.toBase(row.quantity()) : 0;
   }
 
   private static String yd3(double m3) {
     return BigDecimal.valueOf(Unit.YD3.fromBase(m3))
-            .setScale(2, java.math.RoundingMode.HALF_UP)
+            .setScale(2, RoundingMode.HALF_UP)
             .stripTrailingZeros()
             .toPlainString()
         + " yd3";

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.pourbook.takeoff.MaterialKey;
 
 /** Actual waste by kind of pour (TICK-5). */
 final class WasteLearnt {
@@ -22,11 +24,14 @@ final class WasteLearnt {
    */
   static List<Learned> of(List<PourPlanned> pours, List<Ticket> concrete) {
     Map<String, List<Outcome>> byKind = new TreeMap<>();
+    Map<String, List<Ticket>> byJob =
+        concrete.stream().collect(Collectors.groupingBy(row -> MaterialKey.normal(row.job())));
+    Map<String, Long> poursOfJob =
+        pours.stream().collect(Collectors.groupingBy(PourPlanned::job, Collectors.counting()));
     for (PourPlanned pour : pours) {
-      boolean only = pours.stream().filter(other -> other.job().equals(pour.job())).count() == 1;
+      boolean only = poursOfJob.getOrDefault(pour.job(), 0L) == 1;
       double m3 =
-          concrete.stream()
-              .filter(ticket -> ticket.job().equals(pour.job()))
+          byJob.getOrDefault(MaterialKey.normal(pour.job()), List.of()).stream()
               .filter(ticket -> only || isOn(ticket, pour))
               .mapToDouble(RowChecks::volumeM3)
               .sum();
@@ -51,7 +56,7 @@ final class WasteLearnt {
         pours.stream()
             .mapToDouble(pour -> (pour.wastePercent() - mean) * (pour.wastePercent() - mean))
             .sum();
-    double spread = pours.size() < 2 ? Double.NaN : Math.sqrt(squares / (pours.size() - 1));
+    double spread = pours.size() < 2 ? Double.NaN : StrictMath.sqrt(squares / (pours.size() - 1));
     return new Learned(
         kind, pours.size(), net, delivered, new Outcome(net, delivered).wastePercent(), spread);
   }

@@ -1,6 +1,9 @@
 package org.pourbook.book.in;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -10,12 +13,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.pourbook.desk.Batch.InputFile;
 import org.pourbook.job.GivenSheet.GivenCell;
+import org.pourbook.problem.Place;
+import org.pourbook.problem.Problem;
 
 /** CSV files: UTF-8, commas, quotes as in RFC 4180; every cell is text. */
 final class CsvFiles {
@@ -91,9 +97,7 @@ final class CsvFiles {
     try (CSVParser parser = CSVParser.parse(text(file), FORMAT)) {
       int index = 0;
       for (CSVRecord record : parser) {
-        List<GivenCell> cells = new ArrayList<>(record.size());
-        record.forEach(value -> cells.add(CellValues.text(value)));
-        RawRow row = new RawRow(index++, cells);
+        RawRow row = row(index++, record);
         if (!row.isBlank()) {
           rows.add(row);
         }
@@ -104,6 +108,54 @@ final class CsvFiles {
       throw new UnreadableFile(file + " is no sound CSV file: a quote is not closed", e);
     }
     return new RawSheet(InputFiles.name(file), sheetName(file), rows);
+  }
+
+  /**
+   * Gives a file's rows one after the other, none of them kept. Where the file is no sound CSV, the
+   * rows before are given and the rest is a problem.
+   *
+   * @throws UnreadableFile if the file is missing
+   */
+  static void stream(Path file, Consumer<RawRow> rows, List<Problem> problems)
+      throws UnreadableFile {
+    if (Files.notExists(file)) {
+      throw new UnreadableFile(file + " was not found");
+    }
+    int index = 0;
+    try (CSVParser parser = CSVParser.parse(reader(file), FORMAT)) {
+      for (CSVRecord record : parser) {
+        RawRow row = row(index, record);
+        index++;
+        if (!row.isBlank()) {
+          rows.accept(row);
+        }
+      }
+    } catch (IOException | UncheckedIOException | IllegalStateException e) {
+      problems.add(
+          new Problem(
+              new Place(InputFiles.name(file), index, -1),
+              "",
+              "no sound CSV from here on",
+              "UTF-8 text in which every quote is closed",
+              Problem.Effect.ROW_LEFT_OUT));
+    }
+  }
+
+  private static Reader reader(Path file) throws IOException {
+    Reader reader =
+        new BufferedReader(
+            new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8.newDecoder()));
+    reader.mark(1);
+    if (reader.read() != '\ufeff') {
+      reader.reset();
+    }
+    return reader;
+  }
+
+  private static RawRow row(int index, CSVRecord record) {
+    List<GivenCell> cells = new ArrayList<>(record.size());
+    record.forEach(value -> cells.add(CellValues.text(value)));
+    return new RawRow(index, cells);
   }
 
   private static String text(Path file) throws IOException {

@@ -27,6 +27,7 @@ public final class JobsReader {
   private final List<Problem> problems = new ArrayList<>();
   private final Map<String, JobDraft> drafts = new LinkedHashMap<>();
   private final InputBook book;
+  private Optional<LearntPractice> learnt = Optional.empty();
 
   private JobsReader(RawBook raw, Set<InputSheet> wanted) {
     this.book = new InputBook(raw, wanted, problems);
@@ -39,6 +40,17 @@ public final class JobsReader {
    * @throws UnreadableFile if a file cannot be read, or holds no sheet Jobs, Sections or Prices
    */
   public static Checked<Batch> read(Path jobs, Optional<Path> prices) throws UnreadableFile {
+    return read(jobs, prices, Optional.empty());
+  }
+
+  /**
+   * Returns the same, with settings that a file of learnt practice adds.
+   *
+   * @param practice rows for every job, as {@code reconcile --learned} writes them; the workbook's
+   *     own rows win
+   */
+  public static Checked<Batch> read(Path jobs, Optional<Path> prices, Optional<Path> practice)
+      throws UnreadableFile {
     Set<InputSheet> wanted = EnumSet.allOf(InputSheet.class);
     if (prices.isPresent()) {
       wanted.removeAll(PriceBooks.SHEETS);
@@ -49,6 +61,9 @@ public final class JobsReader {
       if (sheet.isRequired() && !reader.book.has(sheet)) {
         throw new UnreadableFile(jobs + " has no sheet " + sheet.label());
       }
+    }
+    if (practice.isPresent()) {
+      reader.learnt = Optional.of(LearntPractice.read(practice.get(), reader.problems));
     }
     return reader.batch(prices);
   }
@@ -66,6 +81,11 @@ public final class JobsReader {
     } else {
       priceBook = PriceBooks.read(book, problems);
     }
+    learnt.ifPresent(
+        file -> {
+          file.addTo(given, book.table(InputSheet.PRACTICE));
+          files.addAll(file.files());
+        });
     List<Job> jobs = jobs(priceBook);
     problems.sort(ProblemOrder.BY_PLACE);
     return new Checked<>(new Batch(jobs, priceBook, given, files), problems);
@@ -87,7 +107,9 @@ public final class JobsReader {
       }
     }
     List<TableRow> forAll =
-        book.table(InputSheet.PRACTICE).map(PracticeRows::withoutJob).orElse(List.of());
+        new ArrayList<>(
+            book.table(InputSheet.PRACTICE).map(PracticeRows::withoutJob).orElse(List.of()));
+    learnt.ifPresent(file -> forAll.addAll(file.rowsBeside(forAll)));
     PracticeRows practices =
         new PracticeRows(forAll, allMetric ? UnitSystem.M : UnitSystem.FT_IN, prices, problems);
     JobBuilder builder = new JobBuilder(practices, prices);

@@ -2,6 +2,8 @@ package org.pourbook.book.out;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.StringWriter;
+import java.io.Writer;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -26,11 +28,22 @@ final class CsvFolder {
 
   private static <R> void write(SheetSpec<R> spec, Path file) throws IOException {
     try (BufferedWriter out = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
-      out.write(record(spec.columns().stream().map(column -> safe(column.heading()))));
-      for (int i = 0; i < spec.rows().size(); i++) {
-        At<R> at = spec.at(i);
-        out.write(record(spec.columns().stream().map(column -> text(column.value().apply(at)))));
-      }
+      write(spec, out);
+    }
+  }
+
+  /** Returns the whole file of a short sheet. */
+  static String text(SheetSpec<?> spec) throws IOException {
+    StringWriter out = new StringWriter();
+    write(spec, out);
+    return out.toString();
+  }
+
+  private static <R> void write(SheetSpec<R> spec, Writer out) throws IOException {
+    out.write(record(spec.columns().stream().map(column -> safe(column.heading()))));
+    for (int i = 0; i < spec.rows().size(); i++) {
+      At<R> at = spec.at(i);
+      out.write(record(spec.columns().stream().map(column -> text(column.value().apply(at)))));
     }
   }
 

@@ -1,14 +1,19 @@
 package org.pourbook.book.out;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.Estimate;
+import org.pourbook.desk.Reconciled;
 import org.pourbook.job.Setting;
 import org.pourbook.job.SettingValue;
+import org.pourbook.measure.NumberText;
 import org.pourbook.problem.Problem;
 import org.pourbook.takeoff.TakeOff;
+import org.pourbook.ticket.Billed;
+import org.pourbook.ticket.Terms;
 
 /** What the figures rest on: problems of the input, settings in force, input files. */
 final class RecordSheets {
@@ -16,9 +21,13 @@ final class RecordSheets {
   private RecordSheets() {}
 
   static SheetSpec<Problem> problems(Estimate estimate) {
+    return problems(estimate.problems());
+  }
+
+  static SheetSpec<Problem> problems(List<Problem> problems) {
     return SheetSpec.landscape(
         "Problems",
-        estimate.problems().isEmpty()
+        problems.isEmpty()
             ? "Everything in the input could be used."
             : "What in the input could not be used, or should be looked at.",
         List.of(
@@ -28,7 +37,7 @@ final class RecordSheets {
             Column.text("Found", 44, Problem::found),
             Column.text("Expected", 56, Problem::expected),
             Column.text("Effect", 14, problem -> problem.effect().label())),
-        estimate.problems());
+        problems);
   }
 
   record Fact(String job, String setting, String value, String unit, String source) {}
@@ -47,9 +56,40 @@ final class RecordSheets {
       named(facts, job, Setting.ALLOWANCE, takeOff.job().practice().allowances());
       named(facts, job, Setting.AHEAD_OF_POUR, takeOff.job().practice().aheadOfPour());
     }
+    return basis("The settings in force for each job, and the files that were read.", facts);
+  }
+
+  /** Returns what a reconciliation rests on, and what was billed in all. */
+  static SheetSpec<Fact> basis(Reconciled reconciled) {
+    List<Fact> facts = new ArrayList<>();
+    facts.add(new Fact("", "Tool version", reconciled.version(), "", "pourbook"));
+    for (Batch.InputFile file : reconciled.files()) {
+      facts.add(new Fact("", "Input file", file.sha256(), "SHA-256", file.name()));
+    }
+    Terms terms = reconciled.terms();
+    String settings = "settings in force";
+    facts.add(number(Setting.QUANTITY_DIFFERENCE, terms.quantityPercent(), settings));
+    facts.add(number(Setting.PRICE_DIFFERENCE, terms.pricePercent(), settings));
+    facts.add(number(Setting.DISCHARGE_LIMIT, terms.dischargeMinutes(), settings));
+    String currency = reconciled.order().batch().prices().currency();
+    Billed billed = reconciled.result().billed();
+    String rows = "each ticket or bill row once";
+    facts.add(new Fact("", "Billed, ordered goods", billed.ordered().toString(), currency, rows));
+    facts.add(new Fact("", "Billed, not ordered", billed.notOrdered().toString(), currency, rows));
+    facts.add(new Fact("", "Billed, fees", billed.fees().toString(), currency, rows));
+    facts.add(new Fact("", "Billed in all", billed.total().toString(), currency, rows));
+    return basis("What the reconciliation rests on, and what was billed in all.", facts);
+  }
+
+  private static Fact number(Setting setting, double value, String source) {
+    String shown = NumberText.text(BigDecimal.valueOf(value));
+    return new Fact("", setting.label(), shown, setting.type().unit(), source);
+  }
+
+  private static SheetSpec<Fact> basis(String says, List<Fact> facts) {
     return SheetSpec.landscape(
         "Basis",
-        "The settings in force for each job, and the files that were read.",
+        says,
         List.of(
             Column.text("Job", 12, Fact::job),
             Column.text("Setting", 32, Fact::setting),

@@ -1,0 +1,170 @@
+package org.pourbook.book.in;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.pourbook.book.Heading;
+import org.pourbook.book.InputSheet;
+import org.pourbook.desk.Batch;
+import org.pourbook.desk.OrderBook;
+import org.pourbook.job.GivenSheet.GivenCell;
+import org.pourbook.job.Job;
+import org.pourbook.measure.Money;
+import org.pourbook.problem.Checked;
+import org.pourbook.problem.Place;
+import org.pourbook.problem.Problem;
+import org.pourbook.problem.Problem.Effect;
+import org.pourbook.takeoff.MaterialKey;
+import org.pourbook.ticket.Ordered;
+
+/** Reads an order workbook as the office left it, in whatever program it was saved. */
+public final class OrderReader {
+
+  private static final String MATERIALS = "Materials";
+  private static final Set<String> HEADINGS = Set.of("Job", "Material", "Packs", "Pack holds");
+
+  /** The sheets that an order workbook is written with; others are the office's own. */
+  private static final Set<String> KNOWN =
+      List.of(
+              "Summary",
+              "Problems",
+              "Cautions",
+              MATERIALS,
+              "Orders",
+              "Order totals",
+              "Order pages",
+              "Ready list",
+              "Loads",
+              "Pour plan",
+              "Cut list",
+              "Bar list",
+              "Bolts",
+              "Joints",
+              "Takeoff",
+              "Cut proof",
+              "Rules",
+              "Basis",
+              "Plans",
+              TicketColumns.SHEET)
+          .stream()
+          .map(Heading::key)
+          .collect(Collectors.toUnmodifiableSet());
+
+  private final List<Problem> problems = new ArrayList<>();
+  private final Map<Key, Draft> drafts = new LinkedHashMap<>();
+
+  private OrderReader() {}
+
+  private record Key(String job, MaterialKey material) {}
+
+  private record Draft(
+      String job, MaterialKey key, String unit, List<Double> net, List<Ordered.Item> items) {}
+
+  /**
+   * Returns the order with the input that it was made from.
+   *
+   * @throws UnreadableFile if the file cannot be read, or is no order workbook
+   */
+  public static Checked<OrderBook> read(Path path) throws UnreadableFile {
+    OrderReader reader = new OrderReader();
+    RawBook book =
+        InputFiles.read(path, (name, all) -> Heading.key(name).equals(Heading.key(MATERIALS)));
+    if (!InputBook.isOrderWorkbook(book.names()) || book.sheets().isEmpty()) {
+      throw new UnreadableFile(
+          path + " is no order workbook: it has no sheets Given Jobs and Materials");
+    }
+    Checked<Batch> batch = JobsReader.read(path, Optional.empty());
+    batch.problems().stream().filter(Problem::refused).forEach(reader.problems::add);
+    reader.noteOthers(book);
+    HeadedRows materials = HeadedRows.of(book, MATERIALS, HEADINGS);
+    if (materials.rows().isEmpty()) {
+      throw new UnreadableFile(path + " has a sheet Materials without its headings or rows");
+    }
+    materials.rows().forEach(reader::add);
+    return new Checked<>(
+        new OrderBook(batch.value(), reader.ordered(batch.value().jobs())), reader.problems);
+  }
+
+  private void noteOthers(RawBook book) {
+    for (String name : book.names()) {
+      boolean given =
+          InputSheet.named(name.replaceFirst("^(?i)" + InputSheet.GIVEN, "")).isPresent();
+      if (!given && !KNOWN.contains(Heading.key(name))) {
+        problems.add(
+            new Problem(
+                Place.ofSheet(name),
+                "",
+                "sheet " + name,
+                "a sheet of an order workbook; this one is not read",
+                Effect.NOTE));
+      }
+    }
+  }
+
+  private void add(HeadedRows.Row row) {
+    String job = row.text("Job");
+    MaterialKey key = new MaterialKey(row.text("Material"), row.text("Size"));
+    if (job.isEmpty() || key.material().isEmpty()) {
+      return;
+    }
+    Optional<BigDecimal> packs = number(row, "Packs");
+    Optional<BigDecimal> holds = number(row, "Pack holds");
+    if (packs.isEmpty() || holds.isEmpty()) {
+      refuse(row, packs.isEmpty() ? "Packs" : "Pack holds");
+      return;
+    }
+    Draft draft =
+        drafts.computeIfAbsent(
+            new Key(job, key.normal()),
+            k -> new Draft(job, key, row.text("Unit"), new ArrayList<>(), new ArrayList<>()));
+    number(row, "Net").map(BigDecimal::doubleValue).ifPresent(draft.net()::add);
+    draft
+        .items()
+        .add(
+            new Ordered.Item(
+                row.text("Supplier"),
+                row.text("Item"),
+                row.text("Order unit"),
+                holds.get().doubleValue(),
+                packs.get(),
+                number(row, "Unit price"),
+                number(row, "Unit price").flatMap(p -> number(row, "Amount")).map(Money::rounded)));
+  }
+
+  private void refuse(HeadedRows.Row row, String heading) {
+    problems.add(
+        new Problem(
+            row.place(heading),
+            row.text("Job"),
+            CellWords.found(row.cell(heading)),
+            "a number in " + heading + ": open the workbook, let it calculate, save it",
+            Effect.ROW_LEFT_OUT));
+  }
+
+  private static Optional<BigDecimal> number(HeadedRows.Row row, String heading) {
+    GivenCell cell = row.cell(heading);
+    return TicketCells.number(cell);
+  }
+
+  private List<Ordered> ordered(List<Job> jobs) {
+    Map<String, String> deliverTo = new LinkedHashMap<>();
+    jobs.forEach(job -> deliverTo.put(job.code(), job.deliverTo().orElse(job.code())));
+    return drafts.values().stream()
+        .map(
+            draft ->
+                new Ordered(
+                    draft.job(),
+                    deliverTo.getOrDefault(draft.job(), draft.job()),
+                    draft.key(),
+                    draft.unit(),
+                    draft.net().stream().mapToDouble(Double::doubleValue).sum(),
+                    draft.items()))
+        .toList();
+  }
+}

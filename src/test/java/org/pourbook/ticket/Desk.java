@@ -1,0 +1,154 @@
+package org.pourbook.ticket;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.pourbook.buy.Supplier;
+import org.pourbook.measure.Money;
+import org.pourbook.measure.Unit;
+import org.pourbook.problem.Place;
+import org.pourbook.takeoff.MaterialKey;
+
+/** Orders, suppliers and tickets for tests; all invented. */
+final class Desk {
+
+  static final String PLANT = "Invented Ready Mix";
+  static final MaterialKey FLOOR_MIX = new MaterialKey("concrete", "3000 psi");
+  static final MaterialKey BOLTS = new MaterialKey("anchor bolt", "1/2 x 10");
+  private static final Place NOWHERE = new Place("tickets.csv", 0, -1);
+
+  private Desk() {}
+
+  /** 12 yd3 at 100.00. */
+  static Ordered concrete(String job) {
+    return new Ordered(
+        job,
+        job,
+        FLOOR_MIX,
+        "yd3",
+        10.8,
+        List.of(
+            new Ordered.Item(
+                PLANT,
+                "C30",
+                "yd3",
+                1,
+                new BigDecimal("12"),
+                Optional.of(new BigDecimal("100.00")),
+                Optional.of(Money.ofCents(120000)))));
+  }
+
+  /** Two boxes of 25 at 38.00. */
+  static Ordered bolts(String job, String deliverTo) {
+    return new Ordered(
+        job,
+        deliverTo,
+        BOLTS,
+        "each",
+        48,
+        List.of(
+            new Ordered.Item(
+                PLANT,
+                "AB10",
+                "box",
+                25,
+                new BigDecimal("2"),
+                Optional.of(new BigDecimal("38.00")),
+                Optional.of(Money.ofCents(7600)))));
+  }
+
+  /** Charges 50.00 for a load under 4 yd3; 6 free minutes a yd3, then 2.00 a minute. */
+  static Supplier plant() {
+    double yd3 = Unit.YD3.toBase(1);
+    return new Supplier(
+        PLANT,
+        "",
+        "",
+        "",
+        Optional.empty(),
+        Optional.empty(),
+        BigDecimal.ZERO,
+        OptionalDouble.of(10 * yd3),
+        OptionalDouble.empty(),
+        OptionalDouble.of(4 * yd3),
+        new BigDecimal("50.00"),
+        false,
+        false,
+        Optional.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.of(6 / yd3),
+        Optional.of(new BigDecimal("2.00")),
+        Optional.empty(),
+        NOWHERE);
+  }
+
+  /** A load with its price, batched at 7:00 and discharged {@code minutes} later. */
+  static Ticket load(String number, double yd3, int minutes) {
+    return new Ticket(
+        number,
+        Optional.of(LocalDate.of(2027, 4, 13)),
+        PLANT,
+        "A",
+        FLOOR_MIX,
+        "C30",
+        yd3,
+        "yd3",
+        "7",
+        Optional.of(LocalTime.of(7, 0)),
+        Optional.of(LocalTime.of(7, 25)),
+        Optional.of(LocalTime.of(7, 0).plusMinutes(minutes)),
+        OptionalDouble.empty(),
+        Optional.of(new BigDecimal("100.00")),
+        Optional.of(Money.rounded(BigDecimal.valueOf(yd3 * 100))),
+        "",
+        "",
+        NOWHERE);
+  }
+
+  static Ticket goods(String number, String job, MaterialKey key, double quantity, String unit) {
+    return new Ticket(
+        number,
+        Optional.of(LocalDate.of(2027, 4, 12)),
+        PLANT,
+        job,
+        key,
+        "",
+        quantity,
+        unit,
+        "",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        "",
+        "",
+        NOWHERE);
+  }
+
+  static Ticket fee(String number, String charge, String amount) {
+    return new Ticket(
+        number,
+        Optional.of(LocalDate.of(2027, 4, 13)),
+        PLANT,
+        "A",
+        new MaterialKey("", ""),
+        "",
+        1,
+        "",
+        "",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        Optional.of(new Money(new BigDecimal(amount))),
+        charge,
+        "",
+        NOWHERE);
+  }
+}
