@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
@@ -14,7 +15,6 @@ import java.util.stream.IntStream;
  */
 final class Branching {
   private static final double WHOLE = 1e-6;
-  private static final double[] ROUND_UP = {0.5, 0.8, 1.1};
 
   /** From {@code lower} to {@code upper} boards; the least bound first, then the older one. */
   private record Node(int[] lower, int[] upper, long bound, List<Column> columns, int number) {
@@ -77,7 +77,7 @@ final class Branching {
     int split = mostFractional(boards);
     if (split >= 0) {
       if (nodes <= 4 || nodes % 5 == 0) {
-        dive(node, own, ROUND_UP[nodes % 3]);
+        dive(node, own, Dive.Rounding.ALL.get(nodes % 6));
       }
       branch(node, own, bound, split, (int) Math.floor(boards[split]));
     } else {
@@ -85,17 +85,17 @@ final class Branching {
     }
   }
 
-  private void dive(Node node, Relaxation.Result lp, double roundUp) {
-    best = Dive.from(model.withLimit(node.upper()), workshop, lp, roundUp, best);
+  private void dive(Node node, Relaxation.Result lp, Dive.Rounding rounding) {
+    best = Dive.from(model.withLimit(node.upper()), workshop, lp, rounding, best);
   }
 
   /** The relaxation buys whole boards: tries to cut just those, then looks beside them. */
   private void whole(Node node, Relaxation.Result lp, long bound, double[] boards) {
     int[] exactly = Arrays.stream(boards).mapToInt(b -> (int) Math.round(b)).toArray();
     Node leaf = new Node(exactly, exactly, bound, lp.columns(), nodes);
-    for (double roundUp : ROUND_UP) {
+    for (Dive.Rounding rounding : Dive.Rounding.ALL.subList(0, workshop.effort().roundings())) {
       if (cost() > paid(exactly)) {
-        dive(leaf, lp, roundUp);
+        dive(leaf, lp, rounding);
       }
     }
     if (cost() <= bound) {
@@ -155,10 +155,19 @@ final class Branching {
     return seeds;
   }
 
+  /** Cuts from boards already bought and from others are the same cuts. */
   private Relaxation.Result inOwnStock(Relaxation.Result lp) {
-    List<Column> own =
-        lp.columns().stream().map(c -> c.ofStock(c.stock() % model.stocks())).toList();
-    return new Relaxation.Result(own, lp.times(), lp.bound(), lp.certificate(), lp.complete());
+    TreeMap<Column, Double> times = new TreeMap<>(Column.ORDER);
+    for (int j = 0; j < lp.times().length; j++) {
+      Column column = lp.columns().get(j);
+      times.merge(column.ofStock(column.stock() % model.stocks()), lp.times()[j], Double::sum);
+    }
+    return new Relaxation.Result(
+        List.copyOf(times.keySet()),
+        times.values().stream().mapToDouble(t -> t).toArray(),
+        lp.bound(),
+        lp.certificate(),
+        lp.complete());
   }
 
   private double[] boards(Relaxation.Result lp) {

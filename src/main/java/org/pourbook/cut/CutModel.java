@@ -45,6 +45,15 @@ record CutModel(long[] width, int[] demand, long[] size, long[] cost, int[] limi
     return limit[stock] < pieces();
   }
 
+  /** Returns the cost of all stock there is. */
+  long costOfLimits() {
+    long sum = 0;
+    for (int k = 0; k < size.length; k++) {
+      sum = Math.addExact(sum, Math.multiplyExact(cost[k], (long) limit[k]));
+    }
+    return sum;
+  }
+
   CutModel withDemand(int[] other) {
     return new CutModel(width, other, size, cost, limit);
   }

@@ -7,8 +7,6 @@ import java.util.OptionalLong;
 
 /** The search for a cheapest packing: a bound from below, packings from above, until they meet. */
 final class CutSearch {
-  private static final double[] ROUND_UP = {0.5, 0.7, 0.9, 1.1};
-
   private final CutModel model;
   private final Effort effort;
   private Optional<Packing> best = Optional.empty();
@@ -55,11 +53,11 @@ final class CutSearch {
     }
     Optional<Purchases> purchases = lift(root.certificate(), workshop);
     lift(byLength(knapsack), workshop);
-    for (double roundUp : ROUND_UP) {
+    for (Dive.Rounding rounding : Dive.Rounding.ALL.subList(0, effort.roundings())) {
       if (isProven()) {
         return;
       }
-      best = Dive.from(model, workshop, root, roundUp, best);
+      best = Dive.from(model, workshop, root, rounding, best);
     }
     if (purchases.isEmpty()) {
       purchases = lift(root.certificate(), workshop);
@@ -106,7 +104,17 @@ final class CutSearch {
       CutModel bought = model.withLimit(boards);
       Relaxation.Result lp = Relaxation.solve(bought, workshop, root.columns());
       if (lp.complete()) {
-        best = Dive.from(bought, workshop, lp, ROUND_UP[0], best);
+        cut(bought, workshop, lp);
+      }
+    }
+  }
+
+  /** Tries one way to cut from these boards, or all where that would be the proof. */
+  private void cut(CutModel bought, Workshop workshop, Relaxation.Result lp) {
+    boolean decides = bought.costOfLimits() <= bound.orElse(0);
+    for (Dive.Rounding rounding : Dive.Rounding.ALL.subList(0, decides ? effort.roundings() : 1)) {
+      if (!isProven()) {
+        best = Dive.from(bought, workshop, lp, rounding, best);
       }
     }
   }

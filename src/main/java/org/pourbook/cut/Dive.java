@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Rounds a relaxation to whole boards: fixes what is nearly whole, solves the relaxation of what is
@@ -13,6 +14,27 @@ import java.util.stream.IntStream;
  */
 final class Dive {
   private static final double WHOLE = 1e-6;
+
+  /** Enough to guide rounding; the next stage goes on from the same columns. */
+  private static final int ROUNDS = 8;
+
+  /**
+   * How fractions are rounded.
+   *
+   * @param roundUp those at least this large are rounded up, the largest one in any case
+   * @param skipAt stage where the largest one is passed over, −1 for none
+   */
+  record Rounding(double roundUp, int skipAt) {
+
+    /** Ways that differ enough for one to succeed where others fail, quick ones first. */
+    static final List<Rounding> ALL =
+        Stream.concat(
+                Stream.of(0.5, 0.7, 0.6, 0.8, 0.9).map(up -> new Rounding(up, -1)),
+                IntStream.range(0, 5)
+                    .boxed()
+                    .flatMap(at -> Stream.of(0.5, 0.6, 0.7).map(up -> new Rounding(up, at))))
+            .toList();
+  }
 
   private final CutModel model;
   private final Workshop workshop;
@@ -34,29 +56,29 @@ final class Dive {
    * Returns the best packing found, or {@code best} where none is better.
    *
    * @param root relaxation of the whole model
-   * @param roundUp fractions at least this large are rounded up, the largest one in any case
    */
   static Optional<Packing> from(
       CutModel model,
       Workshop workshop,
       Relaxation.Result root,
-      double roundUp,
+      Rounding rounding,
       Optional<Packing> best) {
     Dive dive = new Dive(model, workshop, best);
-    dive.run(root, roundUp);
+    dive.run(root, rounding);
     return dive.best;
   }
 
-  private void run(Relaxation.Result root, double roundUp) {
+  private void run(Relaxation.Result root, Rounding rounding) {
+    int stage = 0;
     Relaxation.Result lp = root;
     while (lp.complete() && !isHopeless(lp.bound()) && !workshop.steps().areSpent()) {
-      round(lp, roundUp);
+      round(lp, rounding.roundUp(), stage++ == rounding.skipAt());
       complete();
       if (IntStream.of(wanted).allMatch(w -> w == 0)) {
         return;
       }
       CutModel rest = model.withDemand(wanted.clone()).withLimit(left.clone());
-      lp = Relaxation.solve(rest, workshop, lp.columns());
+      lp = Relaxation.solve(rest, workshop, lp.columns(), ROUNDS);
     }
   }
 
@@ -65,7 +87,7 @@ final class Dive {
         || (best.isPresent() && fixedCost + bound.getAsLong() >= best.get().cost());
   }
 
-  private void round(Relaxation.Result lp, double roundUp) {
+  private void round(Relaxation.Result lp, double roundUp, boolean skipLargest) {
     double[] fraction = new double[lp.times().length];
     boolean any = false;
     for (int j = 0; j < fraction.length; j++) {
@@ -81,7 +103,8 @@ final class Dive {
                 Comparator.comparingDouble((Integer j) -> -fraction[j])
                     .thenComparing(j -> lp.columns().get(j), Column.ORDER))
             .toList();
-    for (int j : largestFirst) {
+    boolean skip = skipLargest && largestFirst.size() > 1;
+    for (int j : skip ? largestFirst.subList(1, largestFirst.size()) : largestFirst) {
       if (any && fraction[j] < roundUp) {
         break;
       }

@@ -73,23 +73,25 @@ final class Purchases {
     return Optional.of(purchases);
   }
 
-  /** Returns the unlimited stock of most worth for its price, −1 where none is. */
+  /**
+   * Returns the stock of most worth for its price where it never runs out, −1 where it may. Of the
+   * other boards in a cheapest purchase fewer than its price in units are needed: among that many
+   * some add up to a multiple of the price (pigeonhole), and it can replace them.
+   */
   private static int bestUnlimited(CutModel model, long[] worth) {
     int best = -1;
     for (int k = 0; k < model.stocks(); k++) {
-      if (model.isLimited(k) || model.cost()[k] == 0) {
-        continue;
-      }
-      if (best < 0
-          || BigInteger.valueOf(worth[k])
-                  .multiply(BigInteger.valueOf(model.cost()[best]))
-                  .compareTo(
-                      BigInteger.valueOf(worth[best]).multiply(BigInteger.valueOf(model.cost()[k])))
-              > 0) {
+      if (model.cost()[k] > 0 && (best < 0 || compareRate(model, worth, k, best) > 0)) {
         best = k;
       }
     }
-    return best;
+    return best < 0 || model.isLimited(best) ? -1 : best;
+  }
+
+  private static int compareRate(CutModel model, long[] worth, int a, int b) {
+    return BigInteger.valueOf(worth[a])
+        .multiply(BigInteger.valueOf(model.cost()[b]))
+        .compareTo(BigInteger.valueOf(worth[b]).multiply(BigInteger.valueOf(model.cost()[a])));
   }
 
   private static int boardsInAny(CutModel model, int base, long atLeast) {

@@ -90,18 +90,23 @@ final class Relaxation {
 
   /** Returns the solution, starting from those seeds that cut no more than is wanted. */
   static Result solve(CutModel model, Workshop workshop, List<Column> seeds) {
+    return solve(model, workshop, seeds, workshop.effort().rounds());
+  }
+
+  /** Returns what this many rounds give, perhaps short of the solution. */
+  static Result solve(CutModel model, Workshop workshop, List<Column> seeds, int rounds) {
     Relaxation relaxation = new Relaxation(model, workshop);
     for (Column seed : seeds) {
       if (seed.timesWithin(model.demand()) >= 1 && model.limit()[seed.stock()] > 0) {
         relaxation.add(seed);
       }
     }
-    return relaxation.generate(workshop.effort());
+    return relaxation.generate(workshop.effort(), rounds);
   }
 
-  private Result generate(Effort effort) {
+  private Result generate(Effort effort, int rounds) {
     double[] centre = simplex.duals();
-    for (int round = 0; round < effort.rounds(); round++) {
+    for (int round = 0; round < rounds; round++) {
       int pivots = simplex.solve(effort.pivots());
       workshop.steps().take((long) pivots * simplex.rows() * simplex.rows());
       boolean stopped = pivots == effort.pivots();
@@ -173,13 +178,17 @@ final class Relaxation {
     return new Result(List.copyOf(columns), times, bound, certificate, leftOut < 1e-7);
   }
 
+  /** Adds those columns that pay at the program's own duals. */
   private boolean addPriced(Knapsack.Best best, double[] duals) {
     boolean added = false;
-    for (int k = 0; k < model.stocks(); k++) {
-      double limitDual = limitRow[k] >= 0 ? duals[limitRow[k]] : 0;
-      double reduced = model.cost()[k] - limitDual - best.worth()[k] / scale;
+    for (Column column : best.columns()) {
+      int k = column.stock();
+      double reduced = model.cost()[k] - (limitRow[k] >= 0 ? duals[limitRow[k]] : 0);
+      for (int at = 0; at < column.item().length; at++) {
+        reduced -= duals[column.item()[at]] * column.count()[at];
+      }
       if (reduced < -2e-9 * dearest && model.limit()[k] > 0) {
-        add(best.columns()[k]);
+        add(column);
         added = true;
       }
     }
