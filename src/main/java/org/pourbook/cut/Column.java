@@ -34,6 +34,10 @@ record Column(int stock, int[] item, int[] count) {
     return new Column(stock, item, count);
   }
 
+  Column ofStock(int other) {
+    return new Column(other, item, count);
+  }
+
   long used(CutModel model) {
     long sum = 0;
     for (int at = 0; at < item.length; at++) {

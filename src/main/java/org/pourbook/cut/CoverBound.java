@@ -21,15 +21,9 @@ final class CoverBound {
    * @param total worth of all pieces wanted
    */
   static OptionalLong of(CutModel model, long[] worth, BigInteger total) {
-    List<Integer> bestFirst =
-        IntStream.range(0, model.stocks())
-            .filter(k -> worth[k] > 0)
-            .boxed()
-            .sorted(byRate(model, worth))
-            .toList();
     BigInteger left = total;
     long cost = 0;
-    for (int k : bestFirst) {
+    for (int k : bestFirst(model, worth)) {
       if (left.signum() <= 0) {
         break;
       }
@@ -44,9 +38,29 @@ final class CoverBound {
     return left.signum() <= 0 ? OptionalLong.of(cost) : OptionalLong.empty();
   }
 
+  /** Returns the same bound in floating point, not rounded up; infinite where there is none. */
+  static double nearly(CutModel model, long[] worth, double total) {
+    double left = total;
+    double cost = 0;
+    for (int k : bestFirst(model, worth)) {
+      double boards = Math.min(model.limit()[k], left / worth[k]);
+      cost += boards * model.cost()[k];
+      left -= boards * worth[k];
+    }
+    return left > 1e-9 * total ? Double.POSITIVE_INFINITY : cost;
+  }
+
   /** Returns the bound by length alone: no board holds more than its own length. */
   static OptionalLong byLength(CutModel model) {
     return of(model, model.size(), BigInteger.valueOf(model.totalWidth()));
+  }
+
+  private static List<Integer> bestFirst(CutModel model, long[] worth) {
+    return IntStream.range(0, model.stocks())
+        .filter(k -> worth[k] > 0)
+        .boxed()
+        .sorted(byRate(model, worth))
+        .toList();
   }
 
   private static long ceil(BigInteger left, long cost, BigInteger each) {

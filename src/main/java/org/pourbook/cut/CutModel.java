@@ -1,5 +1,7 @@
 package org.pourbook.cut;
 
+import java.util.Arrays;
+
 /**
  * A cut job in whole units, kerf included: a board of {@code size} holds pieces while their widths
  * add up to no more, since n pieces need n − 1 kerfs and {@code Σ(length + kerf) ≤ stock + kerf}
@@ -43,8 +45,34 @@ record CutModel(long[] width, int[] demand, long[] size, long[] cost, int[] limi
     return limit[stock] < pieces();
   }
 
+  /** Returns the cost of all stock there is. */
+  long costOfLimits() {
+    long sum = 0;
+    for (int k = 0; k < size.length; k++) {
+      sum = Math.addExact(sum, Math.multiplyExact(cost[k], (long) limit[k]));
+    }
+    return sum;
+  }
+
   CutModel withDemand(int[] other) {
     return new CutModel(width, other, size, cost, limit);
+  }
+
+  /**
+   * Returns the model where at least {@code lower} boards of each stock length are bought, which
+   * are free from then on (stock {@code stocks() + k}), and at most {@code upper}.
+   */
+  CutModel between(int[] lower, int[] upper) {
+    int n = stocks();
+    long[] sizes = Arrays.copyOf(size, 2 * n);
+    long[] costs = Arrays.copyOf(cost, 2 * n);
+    int[] limits = Arrays.copyOf(lower, 2 * n);
+    for (int k = 0; k < n; k++) {
+      sizes[n + k] = size[k];
+      limits[n + k] = lower[k];
+      limits[k] = upper[k] - lower[k];
+    }
+    return new CutModel(width, demand, sizes, costs, limits);
   }
 
   CutModel withLimit(int[] other) {

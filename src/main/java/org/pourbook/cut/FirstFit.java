@@ -15,12 +15,7 @@ final class FirstFit {
 
   /** Returns the better of both ways to choose the next board; empty where both run out. */
   static Optional<Packing> pack(CutModel model) {
-    Optional<Packing> any = pack(model, List.of(), false);
-    Optional<Packing> longest = pack(model, List.of(), true);
-    if (any.isEmpty() || longest.isEmpty()) {
-      return any.isPresent() ? any : longest;
-    }
-    return Packing.ORDER.compare(any.get(), longest.get()) <= 0 ? any : longest;
+    return Packing.better(pack(model, List.of(), false), pack(model, List.of(), true));
   }
 
   /**

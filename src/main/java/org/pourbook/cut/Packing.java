@@ -3,6 +3,7 @@ package org.pourbook.cut;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A complete plan in a model's units.
@@ -42,6 +43,14 @@ record Packing(List<Lot> lots, long cost, long boards, long longestRest) {
       rest = Math.max(rest, model.size()[stock] - lot.column().used(model));
     }
     return new Packing(List.copyOf(merged), cost, boards, rest);
+  }
+
+  /** Returns the better of two packings, the first of equal ones; empty where both are. */
+  static Optional<Packing> better(Optional<Packing> a, Optional<Packing> b) {
+    if (a.isEmpty() || b.isEmpty()) {
+      return a.isPresent() ? a : b;
+    }
+    return ORDER.compare(a.get(), b.get()) <= 0 ? a : b;
   }
 
   private static int compareLots(Packing a, Packing b) {

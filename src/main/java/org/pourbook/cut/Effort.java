@@ -1,0 +1,44 @@
+package org.pourbook.cut;
+
+/**
+ * How far a search goes, in steps and never in time, so that every machine finds the same plan.
+ *
+ * @param sums most sums of widths a knapsack may hold
+ * @param rounds of column generation in one linear program
+ * @param pivots in one round
+ * @param columns in one linear program
+ * @param purchases tried as fixed stock to dive into
+ * @param roundings tried on a relaxation whose plan would be the proof
+ * @param branches of the search over numbers of boards
+ * @param steps additions of the inner loops after the first relaxation, about a nanosecond each
+ */
+record Effort(
+    int sums,
+    int rounds,
+    int pivots,
+    int columns,
+    int purchases,
+    int roundings,
+    int branches,
+    long steps) {
+  static final Effort USUAL = new Effort(100_000, 2_000, 20_000, 20_000, 30, 8, 30, 1_500_000_000L);
+  static final Effort PROVING =
+      new Effort(100_000, 4_000, 50_000, 40_000, 60, 20, 3_000, 10_000_000_000L);
+
+  /** Counts steps down; the only thing here that changes. */
+  static final class Steps {
+    private long left;
+
+    Steps(long left) {
+      this.left = left;
+    }
+
+    void take(long steps) {
+      left -= steps;
+    }
+
+    boolean areSpent() {
+      return left <= 0;
+    }
+  }
+}
