@@ -12,13 +12,11 @@ public final class Buyer {
 
   private final PriceBook prices;
   private final CutPlanner planner;
-  private final Chooser chooser;
   private final List<Problem> problems = new ArrayList<>();
 
-  private Buyer(PriceBook prices, CutPlanner planner, Chooser chooser) {
+  private Buyer(PriceBook prices, CutPlanner planner) {
     this.prices = prices;
     this.planner = planner;
-    this.chooser = chooser;
   }
 
   /**
@@ -26,13 +24,13 @@ public final class Buyer {
    * price; nothing is left out.
    */
   public static Bought buy(List<TakeOff> takeOffs, PriceBook prices, CutPlanner planner) {
-    return new Buyer(prices, planner, new LineByLine()).buy(takeOffs);
+    return new Buyer(prices, planner).buy(takeOffs);
   }
 
   private Bought buy(List<TakeOff> takeOffs) {
     List<Job> jobs = takeOffs.stream().map(TakeOff::job).toList();
     List<Offered> offered = Lots.of(takeOffs, prices).stream().map(this::offered).toList();
-    List<Choice> choices = chooser.choose(offered);
+    List<Choice> choices = CheapestTotal.choose(offered);
     List<OrderDraft> drafts = OrderDrafts.of(choices);
     List<Line> lines = JobLines.of(jobs, choices, drafts);
     Loads.Result loads = Loads.of(takeOffs, choices);
