@@ -15,17 +15,18 @@ final class BuyCautions {
   static List<Bought.BuyCaution> of(List<Choice> choices) {
     List<Bought.BuyCaution> cautions = new ArrayList<>();
     for (Choice choice : choices) {
-      List<String> says = new ArrayList<>(choice.option().cautions());
-      choice.option().purchases().forEach(bought -> ranOut(choice, bought).ifPresent(says::add));
+      List<Told> told = new ArrayList<>(choice.option().cautions());
+      choice.option().purchases().forEach(bought -> ranOut(choice, bought).ifPresent(told::add));
       for (Job job : choice.lot().jobs()) {
-        says.forEach(text -> cautions.add(new Bought.BuyCaution(job.code(), "", text, "BUY-2")));
+        told.forEach(
+            one -> cautions.add(new Bought.BuyCaution(job.code(), "", one.says(), one.rule())));
       }
     }
     return cautions;
   }
 
   /** Tells a price that no longer holds when the goods are needed. */
-  private static Optional<String> ranOut(Choice choice, Purchase purchase) {
+  private static Optional<Told> ranOut(Choice choice, Purchase purchase) {
     Optional<LocalDate> until = purchase.price().flatMap(Price::validUntil);
     Optional<LocalDate> last =
         purchase.packs().keySet().stream()
@@ -35,10 +36,12 @@ final class BuyCautions {
       return Optional.empty();
     }
     return Optional.of(
-        choice.lot().key()
-            + ": the price is valid until "
-            + until.get()
-            + ", and it is needed by "
-            + last.get());
+        new Told(
+            choice.lot().key()
+                + ": the price is valid until "
+                + until.get()
+                + ", and it is needed by "
+                + last.get(),
+            "BUY-2"));
   }
 }

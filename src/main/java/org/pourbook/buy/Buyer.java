@@ -12,13 +12,11 @@ public final class Buyer {
 
   private final PriceBook prices;
   private final CutPlanner planner;
-  private final Chooser chooser;
   private final List<Problem> problems = new ArrayList<>();
 
-  private Buyer(PriceBook prices, CutPlanner planner, Chooser chooser) {
+  private Buyer(PriceBook prices, CutPlanner planner) {
     this.prices = prices;
     this.planner = planner;
-    this.chooser = chooser;
   }
 
   /**
@@ -26,13 +24,13 @@ public final class Buyer {
    * price; nothing is left out.
    */
   public static Bought buy(List<TakeOff> takeOffs, PriceBook prices, CutPlanner planner) {
-    return new Buyer(prices, planner, new LineByLine()).buy(takeOffs);
+    return new Buyer(prices, planner).buy(takeOffs);
   }
 
   private Bought buy(List<TakeOff> takeOffs) {
     List<Job> jobs = takeOffs.stream().map(TakeOff::job).toList();
     List<Offered> offered = Lots.of(takeOffs, prices).stream().map(this::offered).toList();
-    List<Choice> choices = chooser.choose(offered);
+    List<Choice> choices = CheapestTotal.choose(offered);
     List<OrderDraft> drafts = OrderDrafts.of(choices);
     List<Line> lines = JobLines.of(jobs, choices, drafts);
     Loads.Result loads = Loads.of(takeOffs, choices);
@@ -40,7 +38,7 @@ public final class Buyer {
     cautions.addAll(loads.cautions());
     return new Bought(
         lines,
-        Orders.of(drafts),
+        Orders.of(drafts, lot -> ways(lot).options()),
         loads.loads(),
         CutSheets.of(choices),
         JobMoney.of(jobs, lines, drafts),
@@ -49,31 +47,32 @@ public final class Buyer {
   }
 
   private Offered offered(Lot lot) {
-    return new Offered(
-        lot,
-        switch (lot.planning()) {
-          case COUNTED, STRIPS, SERVICE -> CountedOptions.of(lot, prices);
-          case BY_POUR -> ConcreteOptions.of(lot, prices);
-          case CUT -> hasPieces(lot) ? cut(lot) : CountedOptions.of(lot, prices);
-        });
-  }
-
-  private static boolean hasPieces(Lot lot) {
-    return lot.portions().stream().anyMatch(portion -> !portion.pieces().isEmpty());
-  }
-
-  private List<Option> cut(Lot lot) {
-    CutOptions.Result result = CutOptions.of(lot, prices, planner);
-    if (!result.failures().isEmpty()) {
+    CutOptions.Result ways = ways(lot);
+    if (!ways.failures().isEmpty()) {
       Job job = lot.jobs().get(0);
       problems.add(
           new Problem(
               job.place(),
               job.code(),
-              lot.key() + " cannot be cut: " + String.join("; ", result.failures()),
+              lot.key() + " cannot be cut: " + String.join("; ", ways.failures()),
               "a Stock length that holds the longest piece",
               Problem.Effect.NOTE));
     }
-    return result.options();
+    return new Offered(lot, ways.options());
+  }
+
+  private CutOptions.Result ways(Lot lot) {
+    return switch (lot.planning()) {
+      case CUT ->
+          lot.hasPieces()
+              ? CutOptions.of(lot, prices, planner)
+              : sure(CountedOptions.of(lot, prices));
+      case COUNTED, STRIPS, SERVICE -> sure(CountedOptions.of(lot, prices));
+      case BY_POUR -> sure(ConcreteOptions.of(lot, prices));
+    };
+  }
+
+  private static CutOptions.Result sure(List<Option> options) {
+    return new CutOptions.Result(options, List.of());
   }
 }

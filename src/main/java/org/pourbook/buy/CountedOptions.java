@@ -84,10 +84,10 @@ final class CountedOptions {
             + " are needed, "
             + "nobody has so many in stock; ordered all the same, ask "
             + offers.get(0).supplier();
-    return option(offers.get(0), List.of(purchase), List.of(says));
+    return option(offers.get(0), List.of(purchase), List.of(new Told(says, "BUY-2")));
   }
 
-  private Option option(Offer any, List<Purchase> purchases, List<String> cautions) {
+  private Option option(Offer any, List<Purchase> purchases, List<Told> cautions) {
     return Option.of(prices.supplierOf(any.first()), purchases, cautions);
   }
 
@@ -149,24 +149,26 @@ final class CountedOptions {
   }
 
   /** Returns a caution where buying up to the next tier would cost less (BUY-2). */
-  private static List<String> tierTold(List<Offer> offers, Purchase bought) {
+  private static List<Told> tierTold(List<Offer> offers, Purchase bought) {
     Price row = bought.price().orElseThrow();
     Offer offer = offers.stream().filter(o -> o.tiers().contains(row)).findFirst().orElseThrow();
     return offer.next(bought.totalPacks()).stream()
         .filter(next -> Money.ofPrice(next.from(), next.price()).compareTo(bought.amount()) < 0)
         .map(
             next ->
-                row.key()
-                    + ": "
-                    + next.from().toPlainString()
-                    + " "
-                    + row.orderUnit()
-                    + " would cost less than the "
-                    + bought.totalPacks().toPlainString()
-                    + " ordered: the price falls from "
-                    + row.price().toPlainString()
-                    + " to "
-                    + next.price().toPlainString())
+                new Told(
+                    row.key()
+                        + ": "
+                        + next.from().toPlainString()
+                        + " "
+                        + row.orderUnit()
+                        + " would cost less than the "
+                        + bought.totalPacks().toPlainString()
+                        + " ordered: the price falls from "
+                        + row.price().toPlainString()
+                        + " to "
+                        + next.price().toPlainString(),
+                    "BUY-2"))
         .toList();
   }
 

@@ -1,5 +1,7 @@
 package org.pourbook.buy;
 
+import static org.pourbook.problem.Standing.COMMON_PRACTICE;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +14,7 @@ import org.pourbook.job.Setting;
 import org.pourbook.measure.Length;
 import org.pourbook.takeoff.Material;
 import org.pourbook.takeoff.PieceNeed;
+import org.pourbook.takeoff.Source;
 
 /**
  * The ways to meet a cut-planned lot (CUT-1): one a supplier, each with the supplier's own plan.
@@ -39,6 +42,13 @@ final class CutOptions {
   }
 
   /** Returns an option a supplier; where none can be planned, one without a price, and why. */
+  @Source(
+      rule = "CUT-1",
+      says =
+          "Pieces are cut from stock by the cheapest plan over all stock lengths on offer; cut"
+              + " lengths are rounded up and stock lengths down to the Cut step",
+      value = "kerf 1/8 in for boards, 0 for sheared bars; step 1/16 in or 1 mm",
+      standing = COMMON_PRACTICE)
   static Result of(Lot lot, PriceBook prices, CutPlanner planner) {
     return new CutOptions(lot, prices, planner).all();
   }

@@ -44,12 +44,15 @@ final class CutPurchases {
     CutPurchases made = new CutPurchases(lot, pieces, stock, plan);
     Optional<Supplier> supplier =
         stock.get(0).offer().map(offer -> prices.supplierOf(offer.first()));
-    List<String> cautions =
+    List<Told> cautions =
         beyondStock && supplier.isPresent()
             ? List.of(
-                lot.key()
-                    + ": nobody has enough in stock for the cut plan; ordered all the same, ask "
-                    + supplier.get().name())
+                new Told(
+                    lot.key()
+                        + ": nobody has enough in stock for the cut plan; ordered all the same,"
+                        + " ask "
+                        + supplier.get().name(),
+                    "CUT-1"))
             : List.of();
     return new Option(
         supplier, made.purchases(), Optional.of(made.planInWords()), List.of(), cautions);

@@ -2,6 +2,7 @@ package org.pourbook.buy;
 
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,7 @@ final class Loads {
   /** Loads, and the cautions that their times and sizes draw. */
   record Result(List<Load> loads, List<Bought.BuyCaution> cautions) {}
 
-  /** Returns the loads of all pours, in the order of the choices. */
+  /** Returns the loads of all pours, by job in the batch's order and pour. */
   static Result of(List<TakeOff> takeOffs, List<Choice> choices) {
     Loads all = new Loads(takeOffs);
     for (Choice choice : choices) {
@@ -40,6 +41,12 @@ final class Loads {
               .orElseGet(() -> Supplier.named("", choice.lot().portions().get(0).job().place()));
       choice.option().pours().forEach(pour -> all.add(pour, supplier));
     }
+    List<String> jobs = takeOffs.stream().map(takeOff -> takeOff.job().code()).toList();
+    Map<String, Integer> order = new HashMap<>();
+    jobs.forEach(job -> order.putIfAbsent(job, order.size()));
+    all.loads.sort(
+        Comparator.comparing((Load load) -> order.getOrDefault(load.job(), jobs.size()))
+            .thenComparing(Load::pour));
     return new Result(List.copyOf(all.loads), List.copyOf(all.cautions));
   }
 

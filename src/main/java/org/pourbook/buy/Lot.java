@@ -46,8 +46,17 @@ record Lot(
     return List.copyOf(byCode.values());
   }
 
+  boolean hasPieces() {
+    return portions.stream().anyMatch(portion -> !portion.pieces().isEmpty());
+  }
+
   List<Portion> portionsOf(Job job) {
     return portions.stream().filter(portion -> portion.job().code().equals(job.code())).toList();
+  }
+
+  /** Returns what one job would buy alone. */
+  Lot ofJob(Job job) {
+    return new Lot(key, planning, service, delivered, portionsOf(job));
   }
 
   /** Returns the deliveries, first to last. */

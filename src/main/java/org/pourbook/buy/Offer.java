@@ -1,5 +1,7 @@
 package org.pourbook.buy;
 
+import static org.pourbook.problem.Standing.COMMON_PRACTICE;
+
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.pourbook.takeoff.Source;
 
 /**
  * An item of a supplier with its price tiers.
@@ -59,6 +62,10 @@ record Offer(List<Price> tiers) {
   }
 
   /** Returns the row whose price holds for so many order units (BUY-2); below all, the first. */
+  @Source(
+      rule = "BUY-2",
+      says = "The price is that of the tier which the order units reach",
+      standing = COMMON_PRACTICE)
   Price at(BigDecimal packs) {
     Price reached = first();
     for (Price tier : tiers) {

@@ -1,5 +1,6 @@
 package org.pourbook.buy;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.pourbook.cut.CutResult;
@@ -18,20 +19,27 @@ record Option(
     List<Purchase> purchases,
     Optional<CutResult.Planned> plan,
     List<PourOrder> pours,
-    List<String> cautions) {
+    List<Told> cautions) {
   Option {
     purchases = List.copyOf(purchases);
     pours = List.copyOf(pours);
     cautions = List.copyOf(cautions);
   }
 
-  static Option of(Supplier supplier, List<Purchase> purchases, List<String> cautions) {
+  static Option of(Supplier supplier, List<Purchase> purchases, List<Told> cautions) {
     return new Option(Optional.of(supplier), purchases, Optional.empty(), List.of(), cautions);
   }
 
   /** Returns what is bought where nobody prices the material. */
   static Option unpriced(List<Purchase> purchases) {
     return new Option(Optional.empty(), purchases, Optional.empty(), List.of(), List.of());
+  }
+
+  /** Returns this option with one caution more. */
+  Option with(Told caution) {
+    List<Told> all = new ArrayList<>(cautions);
+    all.add(caution);
+    return new Option(supplier, purchases, plan, pours, all);
   }
 
   Money goods() {

@@ -103,7 +103,7 @@ record OrderDraft(Optional<Supplier> supplier, Delivery delivery, List<Good> goo
   private Map<String, BigDecimal> exactTax() {
     Map<String, BigDecimal> tax = new TreeMap<>();
     for (Job job : jobs()) {
-      BigDecimal rate = rateOf(job);
+      BigDecimal rate = SalesTax.percent(job, supplier);
       BigDecimal taxed = BigDecimal.ZERO;
       for (Good good : goods) {
         Money share = good.byJob().getOrDefault(job.code(), Money.ZERO);
@@ -114,15 +114,13 @@ record OrderDraft(Optional<Supplier> supplier, Delivery delivery, List<Good> goo
     return tax;
   }
 
-  private BigDecimal rateOf(Job job) {
-    BigDecimal own = supplier.map(Supplier::taxPercent).orElse(BigDecimal.ZERO);
-    return supplier.isEmpty() ? own : job.taxPercent().orElse(own);
-  }
-
   /** Returns the one rate of all its jobs. */
   Optional<BigDecimal> taxPercent() {
     List<BigDecimal> rates =
-        jobs().stream().map(job -> rateOf(job).stripTrailingZeros()).distinct().toList();
+        jobs().stream()
+            .map(job -> SalesTax.percent(job, supplier).stripTrailingZeros())
+            .distinct()
+            .toList();
     return supplier.isPresent() && rates.size() == 1 ? Optional.of(rates.get(0)) : Optional.empty();
   }
 

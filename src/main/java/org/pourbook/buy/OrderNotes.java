@@ -2,9 +2,11 @@ package org.pourbook.buy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.pourbook.job.Job;
 import org.pourbook.job.Pour;
+import org.pourbook.measure.Money;
 import org.pourbook.takeoff.Material;
 
 /** What is said below an order. */
@@ -12,14 +14,26 @@ final class OrderNotes {
 
   private OrderNotes() {}
 
-  /** Returns the notes: concrete as a plant takes it, and what has no price. */
-  static List<String> of(OrderDraft draft) {
+  /**
+   * Returns the notes: concrete as a plant takes it, what sharing saves, and what has no price.
+   *
+   * @param saving what the jobs would pay more if each ordered alone
+   */
+  static List<String> of(OrderDraft draft, Optional<Money> saving) {
     List<String> notes = new ArrayList<>();
     draft.pours().forEach(pour -> notes.add(concrete(pour, draft)));
+    saving
+        .filter(money -> money.compareTo(Money.ZERO) > 0)
+        .ifPresent(money -> notes.add(shared(draft, money)));
     if (draft.supplier().isEmpty()) {
       notes.add("Nobody in the price book sells these: ask for prices. The totals lack them.");
     }
     return notes;
+  }
+
+  private static String shared(OrderDraft draft, Money saving) {
+    String jobs = draft.jobs().stream().map(Job::code).collect(Collectors.joining(", "));
+    return "Shared by " + jobs + ": " + saving + " less than ordered apart, before tax.";
   }
 
   private static String concrete(PourOrder order, OrderDraft draft) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import org.pourbook.job.Job;
 import org.pourbook.measure.Money;
 import org.pourbook.takeoff.MaterialKey;
@@ -15,11 +16,15 @@ final class Orders {
 
   private Orders() {}
 
-  /** Returns the orders, numbered in the order of the drafts. */
-  static List<Order> of(List<OrderDraft> drafts) {
+  /**
+   * Returns the orders, numbered in the order of the drafts.
+   *
+   * @param options the ways to meet a lot, for what sharing saves
+   */
+  static List<Order> of(List<OrderDraft> drafts, Function<Lot, List<Option>> options) {
     List<Order> orders = new ArrayList<>();
     for (OrderDraft draft : drafts) {
-      orders.add(order(number(orders.size()), draft));
+      orders.add(order(number(orders.size()), draft, SharedSaving.of(draft, options)));
     }
     return orders;
   }
@@ -29,7 +34,7 @@ final class Orders {
     return String.format(Locale.ROOT, "PB-%03d", index + 1);
   }
 
-  private static Order order(String number, OrderDraft draft) {
+  private static Order order(String number, OrderDraft draft, Optional<Money> saving) {
     Money goods = draft.goodsAmount();
     Money fees = draft.feesAmount();
     Money tax = draft.tax();
@@ -47,7 +52,7 @@ final class Orders {
         tax,
         goods.plus(fees).plus(tax),
         draft.isComplete(),
-        OrderNotes.of(draft));
+        OrderNotes.of(draft, saving));
   }
 
   private static String site(OrderDraft draft) {

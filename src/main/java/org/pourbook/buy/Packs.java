@@ -1,7 +1,10 @@
 package org.pourbook.buy;
 
+import static org.pourbook.problem.Standing.COMMON_PRACTICE;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import org.pourbook.takeoff.Source;
 
 /** Whole packs and steps (BUY-1, CON-7). */
 final class Packs {
@@ -12,6 +15,13 @@ final class Packs {
   private Packs() {}
 
   /** Returns ⌈needed ÷ held, rounded to nine decimals⌉; 0 where nothing is needed. */
+  @Source(
+      rule = "BUY-1",
+      says =
+          "Needed is net with its allowance; packs are needed ÷ what a pack holds, rounded to nine"
+              + " decimals and then up",
+      value = "screws, supports, ties 10 %; stakes, braces 5 %; others 0",
+      standing = COMMON_PRACTICE)
   static BigDecimal up(double needed, double held) {
     return ratio(Math.max(0, needed), held).setScale(0, RoundingMode.CEILING);
   }

@@ -1,5 +1,7 @@
 package org.pourbook.buy;
 
+import static org.pourbook.problem.Standing.COMMON_PRACTICE;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -8,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.pourbook.measure.Money;
+import org.pourbook.takeoff.Source;
 
 /** A total handed out by weights, so that the shares add up to it exactly (BUY-4). */
 final class Shares {
@@ -21,6 +24,12 @@ final class Shares {
    * Returns shares to the cent; the cents left over go to the largest remainders, on a tie to the
    * first. Callers order the weights by job code.
    */
+  @Source(
+      rule = "BUY-4",
+      says =
+          "Jobs that share a delivery share packs, boards and bars; the cost goes back by need, the"
+              + " cents left over to the largest remainders, then by job code",
+      standing = COMMON_PRACTICE)
   static List<Money> ofMoney(Money total, List<Double> weights) {
     return of(total.amount(), 2, weights).stream().map(Money::new).toList();
   }

@@ -19,7 +19,9 @@ import org.pourbook.takeoff.TakeOff;
 
 class BuyerProperties {
 
-  private static final int RUNS = 150;
+  private static final int RUNS = 100;
+
+  private static final List<Run> ALL = runs();
 
   /** A batch, what was bought for it, and how to find it again. */
   private record Run(List<TakeOff> takeOffs, PriceBook prices, Bought bought, String seed) {}
@@ -42,7 +44,7 @@ class BuyerProperties {
 
   @Test
   void linesAddUpToTheJobsTotalsAndTheseToTheOrders() {
-    for (Run run : runs()) {
+    for (Run run : ALL) {
       Bought bought = run.bought();
       for (JobTotals totals : bought.totals()) {
         assertEquals(
@@ -77,7 +79,7 @@ class BuyerProperties {
 
   @Test
   void anOrdersLinesAddUpToItsGoodsAndFees() {
-    for (Run run : runs()) {
+    for (Run run : ALL) {
       for (Order order : run.bought().orders()) {
         for (boolean fee : List.of(true, false)) {
           assertEquals(
@@ -95,7 +97,7 @@ class BuyerProperties {
 
   @Test
   void jobsSharesOfOrderUnitsAddUpToTheOrders() {
-    for (Run run : runs()) {
+    for (Run run : ALL) {
       BigDecimal ofJobs =
           run.bought().lines().stream().map(Line::packs).reduce(BigDecimal.ZERO, BigDecimal::add);
       BigDecimal ofOrders =
@@ -110,7 +112,7 @@ class BuyerProperties {
 
   @Test
   void wholePacksHoldWhatIsNeededAndOneFewerDoNot() {
-    for (Run run : runs()) {
+    for (Run run : ALL) {
       for (Lot lot : Lots.of(run.takeOffs(), run.prices())) {
         if (lot.planning() == Material.Planning.COUNTED) {
           for (Option option : CountedOptions.of(lot, run.prices())) {
@@ -126,7 +128,7 @@ class BuyerProperties {
 
   @Test
   void theOrderOfTheJobsDoesNotMatter() {
-    for (Run run : runs()) {
+    for (Run run : ALL) {
       List<TakeOff> turned = new ArrayList<>(run.takeOffs());
       Collections.reverse(turned);
       Bought other = Buyer.buy(turned, run.prices(), new FirstFitPlanner());
@@ -140,7 +142,7 @@ class BuyerProperties {
 
   @Test
   void jobsAtTheirOwnSitesAreBoughtTogetherAsApart() {
-    for (Run run : runs()) {
+    for (Run run : ALL) {
       List<TakeOff> apart =
           run.takeOffs().stream().filter(one -> one.job().deliverTo().isEmpty()).toList();
       List<Line> lines = new ArrayList<>();

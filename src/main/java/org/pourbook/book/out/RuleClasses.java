@@ -12,9 +12,16 @@ final class RuleClasses {
 
   static final List<String> NAMES =
       List.of(
+          "buy.CheapestTotal",
+          "buy.CutOptions",
           "buy.LoadPlans",
+          "buy.Offer",
           "buy.OrderFees",
+          "buy.Packs",
           "buy.PlacingTimes",
+          "buy.SalesTax",
+          "buy.Shares",
+          "buy.WorkingDays",
           "takeoff.rule.BarBends",
           "takeoff.rule.BarCaps",
           "takeoff.rule.BarLaps",
