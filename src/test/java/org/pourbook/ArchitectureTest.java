@@ -142,7 +142,6 @@ class ArchitectureTest {
           .beAnnotatedWith(Source.class)
           .orShould()
           .beAnnotatedWith(Source.List.class)
-          .allowEmptyShould(true)
           .because("a reader must be able to check each rule against the text it came from");
 
   private static String within(String name) {

@@ -10,6 +10,7 @@ import org.pourbook.job.Job;
 import org.pourbook.job.Pour;
 import org.pourbook.job.Setting;
 import org.pourbook.takeoff.TakeOff;
+import org.pourbook.takeoff.rule.PlacingTime;
 
 /** The truckloads of the concrete bought, with their times (POUR-2, POUR-3). */
 final class Loads {
@@ -97,7 +98,8 @@ final class Loads {
   private void tellAge(PourOrder order, PlacingTimes times) {
     double largest = order.plan().loadsM3().stream().mapToDouble(v -> v).max().orElse(0);
     double age = times.ageMinutes(largest);
-    if (Packs.exact(age - times.limitMinutes()).signum() > 0) {
+    if (PlacingTime.isTooOld(
+        times.minutesAway(), times.minutesFor(largest), times.limitMinutes())) {
       tell(
           order,
           "Concrete is "

@@ -7,7 +7,6 @@ import static org.pourbook.measure.Dimension.VOLUME;
 
 import java.math.BigDecimal;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pourbook.measure.BarSize;
@@ -17,16 +16,13 @@ import org.pourbook.measure.Unit;
 import org.pourbook.takeoff.Material;
 import org.pourbook.takeoff.MaterialKey;
 import org.pourbook.takeoff.rule.CompactedBase;
+import org.pourbook.takeoff.rule.ConcreteOrder;
 
 /** How much of a material one order unit holds (BUY-1), in the base unit of its own unit. */
 final class OrderUnits {
 
   /** Loose weight of a base material that BASE-1 does not know [ton/yd3]. */
   private static final double USUAL_TON_PER_YD3 = 1.35;
-
-  /** Yield of a bag of dry mix [ft3], by its weight (CON-9). */
-  private static final Map<String, Double> BAG_FT3 =
-      Map.of("80lb", 0.60, "60lb", 0.45, "40lb", 0.30);
 
   private OrderUnits() {}
 
@@ -51,7 +47,7 @@ final class OrderUnits {
       return pack * price.sheetLength().get().metres() * price.sheetWidth().get().metres();
     }
     if (isBagWithoutPack(price, asked)) {
-      return Unit.FT3.toBase(BAG_FT3.getOrDefault(MaterialKey.normal(asked.size()), 0.60));
+      return ConcreteOrder.bagM3(asked.size());
     }
     return own.toBase(pack);
   }

@@ -2,12 +2,10 @@ package org.pourbook.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.pourbook.book.in.JobsReader;
 import org.pourbook.book.out.OrderWorkbook;
 import org.pourbook.cut.FirstFitPlanner;
 import org.pourbook.desk.Batch;
@@ -19,7 +17,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code pourbook estimate}: jobs in, a priced order workbook out. */
@@ -33,15 +30,7 @@ final class EstimateCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private Messages messages;
   @Mixin private Output output;
-
-  @Parameters(paramLabel = "JOBS", description = "Jobs workbook, or a folder of CSV files.")
-  private Path jobs;
-
-  @Option(
-      names = "--prices",
-      paramLabel = "BOOK",
-      description = "Price book: a workbook, a folder or a prices.csv.")
-  private @Nullable Path prices;
+  @Mixin private JobsInput input;
 
   @Option(
       names = "--practice",
@@ -51,17 +40,10 @@ final class EstimateCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    List<Path> inputs = new ArrayList<>();
-    inputs.add(jobs);
-    if (prices != null) {
-      inputs.add(prices);
-    }
-    if (practice != null) {
-      inputs.add(practice);
-    }
-    Path target = output.resolve(jobs, "-order.xlsx", inputs);
-    Checked<Batch> read =
-        JobsReader.read(jobs, Optional.ofNullable(prices), Optional.ofNullable(practice));
+    List<Path> inputs = input.paths();
+    Optional.ofNullable(practice).ifPresent(inputs::add);
+    Path target = output.resolve(input.jobs(), "-order.xlsx", inputs);
+    Checked<Batch> read = input.read(Optional.ofNullable(practice));
     if (read.value().jobs().isEmpty()) {
       messages.problems(read.problems());
       messages.tell("pourbook: no job was usable, nothing is written.");

@@ -34,7 +34,12 @@ final class Output {
    *     missing
    */
   Path resolve(Path firstInput, String suffix, List<Path> inputs) throws IOException {
-    Path target = file == null ? firstInput.resolveSibling(stem(firstInput) + suffix) : file;
+    return checked(
+        file == null ? firstInput.resolveSibling(stem(firstInput) + suffix) : file, inputs);
+  }
+
+  /** Returns a place to write, checked like the one of {@code -o}. */
+  Path checked(Path target, List<Path> inputs) throws IOException {
     for (Path input : inputs) {
       if (Files.exists(target) && Files.exists(input) && Files.isSameFile(target, input)) {
         throw new FileSystemException(

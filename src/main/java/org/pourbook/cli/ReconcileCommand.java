@@ -1,9 +1,6 @@
 package org.pourbook.cli;
 
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystemException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,7 +62,9 @@ final class ReconcileCommand implements Callable<Integer> {
     inputs.addAll(tickets);
     Optional.ofNullable(columns).ifPresent(inputs::add);
     Path target = output.resolve(order, "-reconciliation.xlsx", inputs);
-    checkLearned(inputs);
+    if (learned != null) {
+      output.checked(learned, inputs);
+    }
     Checked<OrderBook> book = OrderReader.read(order);
     Checked<TicketFiles.Tickets> read =
         TicketFiles.read(tickets, order, Optional.ofNullable(columns));
@@ -83,21 +82,6 @@ final class ReconcileCommand implements Callable<Integer> {
     return reconciled.result().problems().stream().anyMatch(Problem::refused)
         ? ExitStatus.PARTLY
         : ExitStatus.DONE;
-  }
-
-  private void checkLearned(List<Path> inputs) throws IOException {
-    if (learned == null || !Files.exists(learned)) {
-      return;
-    }
-    for (Path input : inputs) {
-      if (Files.exists(input) && Files.isSameFile(learned, input)) {
-        throw new FileSystemException(
-            learned.toString(), null, "it is an input and is never written over");
-      }
-    }
-    if (!output.isOverwrite()) {
-      throw new FileAlreadyExistsException(learned.toString());
-    }
   }
 
   private static String told(Reconciled reconciled, int rows, Path target) {

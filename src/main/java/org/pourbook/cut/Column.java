@@ -1,6 +1,5 @@
 package org.pourbook.cut;
 
-import java.util.Arrays;
 import java.util.Comparator;
 
 /**
@@ -59,10 +58,6 @@ record Column(int stock, int[] item, int[] count) {
     for (int at = 0; at < item.length; at++) {
       wanted[item[at]] -= count[at] * times;
     }
-  }
-
-  boolean cutsTheSame(Column other) {
-    return Arrays.equals(item, other.item) && Arrays.equals(count, other.count);
   }
 
   private static int compareCuts(Column a, Column b) {

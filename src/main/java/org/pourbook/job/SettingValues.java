@@ -8,12 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.NumberText;
+import org.pourbook.measure.Unit;
 import org.pourbook.measure.UnitSystem;
 
 /** Makes the values of settings, shown in a job's units. */
 public final class SettingValues {
 
-  private static final BigDecimal M3_PER_YD3 = new BigDecimal("0.764554857984");
+  private static final BigDecimal M3_PER_YD3 = BigDecimal.valueOf(Unit.YD3.toBase(1));
   private static final BigDecimal PSI_PER_MPA = BigDecimal.valueOf(SettingText.PSI_PER_MPA);
 
   /** Decimals of a converted default: enough to see, not to compute with. */

@@ -34,11 +34,7 @@ public record FigureSide(
    */
   private static final double NO_CORNER_DEG = 1;
 
-  /** Returns whether the side's first corner is an outside corner. */
-  public boolean startsAtOutsideCorner() {
-    return startAngleDeg < 180 - NO_CORNER_DEG;
-  }
-
+  /** Returns whether the side's last corner is an outside corner. */
   public boolean endsAtOutsideCorner() {
     return endAngleDeg < 180 - NO_CORNER_DEG;
   }

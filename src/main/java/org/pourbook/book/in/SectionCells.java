@@ -24,7 +24,7 @@ import org.pourbook.measure.Unit;
 final class SectionCells {
 
   /** Kilograms a m3 in one pound a yd3. */
-  private static final double KG_PER_M3 = 0.45359237 / 0.764554857984;
+  private static final double KG_PER_M3 = Unit.LB.toBase(1) / Unit.YD3.toBase(1);
 
   private static final String MESH = "\\d+(\\.\\d+)?\\s*[xX×]\\s*\\d+(\\.\\d+)?\\b.*";
 

@@ -24,7 +24,7 @@ import org.pourbook.problem.Problem.Effect;
 final class SupplierRows {
 
   private static final String DEFAULT_CURRENCY = "USD";
-  private static final BigDecimal M3_PER_YD3 = new BigDecimal("0.764554857984");
+  private static final BigDecimal M3_PER_YD3 = BigDecimal.valueOf(Unit.YD3.toBase(1));
 
   private final Set<String> metricSellers;
   private final List<Problem> problems;

@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.pourbook.book.InputSheet;
+import org.pourbook.book.TicketColumn;
 import org.pourbook.measure.UnitSystem;
 
 /** Blank input files, each with an invented example that may be deleted. */
@@ -15,25 +17,7 @@ public final class Templates {
   /** Headings of a list of delivery tickets, with what an example row holds. */
   private static final List<List<String>> TICKETS =
       List.of(
-          List.of(
-              "Ticket",
-              "Date",
-              "Supplier",
-              "Job",
-              "Material",
-              "Size",
-              "Item",
-              "Quantity",
-              "Unit",
-              "Truck",
-              "Batched",
-              "Arrived",
-              "Discharged",
-              "Water added",
-              "Unit price",
-              "Amount",
-              "Charge",
-              "Invoice"),
+          Arrays.stream(TicketColumn.values()).map(TicketColumn::label).toList(),
           List.of(
               "1001",
               "2027-05-11",

@@ -2,8 +2,10 @@ package org.pourbook.takeoff.rule;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Map;
 import org.pourbook.measure.Unit;
 import org.pourbook.problem.Standing;
+import org.pourbook.takeoff.MaterialKey;
 import org.pourbook.takeoff.Source;
 
 /** From net concrete to what is ordered (CON-6, CON-7, CON-9, CON-11). */
@@ -15,8 +17,12 @@ public final class ConcreteOrder {
   private static final double SMALL_JOB_PERCENT = 10;
   private static final double LARGE_JOB_PERCENT = 5;
 
-  /** Yield of an 80 lb bag; the bag itself states it. */
-  private static final double BAG_FT3 = 0.60;
+  /** Yield of a bag of dry mix by its weight [ft3]; the bag itself states it. */
+  private static final Map<String, Double> BAG_FT3 =
+      Map.of("80lb", 0.60, "60lb", 0.45, "40lb", 0.30);
+
+  /** The bag that CON-9 counts in. */
+  private static final String USUAL_BAG = "80 lb";
 
   /** Volumes that differ by less are one volume [m3]: far below what anyone can measure. */
   private static final double SAME_M3 = 1e-9;
@@ -97,7 +103,18 @@ public final class ConcreteOrder {
       value = "80 lb gives 0.60 ft3",
       standing = Standing.COMMON_PRACTICE)
   public static int bags(double allowedM3) {
-    return (int) steps(Unit.FT3.fromBase(allowedM3), BAG_FT3);
+    return (int) steps(allowedM3, bagM3(USUAL_BAG));
+  }
+
+  /** Returns the yield of a bag of a size; of an 80 lb bag where the size is another [m3]. */
+  @Source(
+      rule = "CON-9",
+      says = "A bag yields by its weight",
+      value = "80 lb 0.60, 60 lb 0.45, 40 lb 0.30 ft3",
+      standing = Standing.COMMON_PRACTICE)
+  public static double bagM3(String size) {
+    double usual = BAG_FT3.getOrDefault(MaterialKey.normal(USUAL_BAG), 0.0);
+    return Unit.FT3.toBase(BAG_FT3.getOrDefault(MaterialKey.normal(size), usual));
   }
 
   /** Returns the fiber for an ordered volume [kg]. */

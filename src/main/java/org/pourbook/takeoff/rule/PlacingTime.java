@@ -10,7 +10,8 @@ public final class PlacingTime {
   /** People for whom the placing rates are given. */
   private static final int CREW = 5;
 
-  private static final double OLDEST_MINUTES = 90;
+  /** Times that differ by less are one time [min]. */
+  private static final double SAME_MINUTES = 5e-10;
 
   private PlacingTime() {}
 
@@ -54,6 +55,7 @@ public final class PlacingTime {
    *
    * @param minutesAway from batching to the site
    * @param dischargeMinutes from first to last of the load
+   * @param limitMinutes Discharge limit
    */
   @Source(
       rule = "POUR-3",
@@ -62,7 +64,7 @@ public final class PlacingTime {
       key = "astm-c94",
       at = "§ 12, discharge",
       standing = Standing.FROM_MEMORY)
-  public static boolean isTooOld(double minutesAway, double dischargeMinutes) {
-    return minutesAway + dischargeMinutes > OLDEST_MINUTES;
+  public static boolean isTooOld(double minutesAway, double dischargeMinutes, double limitMinutes) {
+    return minutesAway + dischargeMinutes - limitMinutes > SAME_MINUTES;
   }
 }

@@ -90,8 +90,8 @@ class SiteRulesTest {
 
   @Test
   void concreteIsTooOldAfterNinetyMinutes() {
-    assertFalse(PlacingTime.isTooOld(30, 60));
-    assertTrue(PlacingTime.isTooOld(30, 60.1));
+    assertFalse(PlacingTime.isTooOld(30, 60, 90));
+    assertTrue(PlacingTime.isTooOld(30, 60.1, 90));
     assertEquals(6, PlacingTime.rateM3PerHour(10, 3));
     assertEquals(20, PlacingTime.minutes(2, 6));
   }
