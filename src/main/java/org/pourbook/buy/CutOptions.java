@@ -102,10 +102,12 @@ final class CutOptions {
   }
 
   private CutJob cutJob(List<CutStock> stock, boolean inStockOnly) {
+    Length longest = stock.stream().map(CutStock::length).reduce(Length.ZERO, Length::max);
     List<CutJob.Piece> wanted = new ArrayList<>();
     for (CutPiece piece : pieces) {
       PieceNeed need = piece.need();
-      wanted.add(new CutJob.Piece(need.length(), need.count(), Integer.toString(wanted.size())));
+      Length length = uncut(need.length(), longest);
+      wanted.add(new CutJob.Piece(length, need.count(), Integer.toString(wanted.size())));
     }
     List<CutJob.Stock> offered = new ArrayList<>();
     for (CutStock item : stock) {
@@ -115,6 +117,14 @@ final class CutOptions {
               Integer.toString(offered.size()), item.length(), item.costMicros(), limit));
     }
     return new CutJob(wanted, offered, kerf(), step());
+  }
+
+  /** A piece as long as the longest stock, but for a step, is that stock: nothing is cut. */
+  private Length uncut(Length length, Length longest) {
+    Length whole = longest.roundedDownTo(step());
+    return length.isMoreThan(whole) && !length.isMoreThan(longest) && whole.isPositive()
+        ? whole
+        : length;
   }
 
   private Length kerf() {
