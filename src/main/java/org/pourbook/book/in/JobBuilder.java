@@ -1,7 +1,9 @@
 package org.pourbook.book.in;
 
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.pourbook.job.Change;
 import org.pourbook.job.DepthCheck;
@@ -10,6 +12,7 @@ import org.pourbook.job.Job;
 import org.pourbook.job.Joint;
 import org.pourbook.job.Plate;
 import org.pourbook.job.Practice;
+import org.pourbook.takeoff.MaterialKey;
 import org.pourbook.takeoff.OnOffer;
 
 /** Makes a job of its rows, or leaves it out with all its problems. */
@@ -17,6 +20,9 @@ final class JobBuilder {
 
   private final PracticeRows practices;
   private final OnOffer onOffer;
+
+  /** Shared names as first written, however case and spaces differ later. */
+  private final Map<String, String> places = new HashMap<>();
 
   JobBuilder(PracticeRows practices, OnOffer onOffer) {
     this.practices = practices;
@@ -31,7 +37,10 @@ final class JobBuilder {
     String site = cells.textOrEmpty("Site");
     String notes = cells.textOrEmpty("Notes");
     Optional<String> deliverTo =
-        cells.text("Deliver to").filter(name -> !name.equalsIgnoreCase("site"));
+        cells
+            .text("Deliver to")
+            .filter(name -> !name.equalsIgnoreCase("site"))
+            .map(name -> places.computeIfAbsent(MaterialKey.normal(name), key -> name));
     Optional<BigDecimal> tax = cells.percent("Tax %");
     Practice practice = practices.of(draft);
     PourRows pours = new PourRows(draft, practice, onOffer);
