@@ -21,11 +21,14 @@ public final class BarText {
   private static final Pattern RUN =
       Pattern.compile("(?:\\((\\d{1,4})\\)|(\\d{1,4})(?=[\\s#x×-]))\\s*[-x×]?\\s*(\\S.*)", CASE);
 
+  /** Bars that touch are no mat: a smaller number was meant in another unit. */
+  private static final Length CLOSEST = Length.ofInches(1);
+
   private BarText() {}
 
   /**
-   * Returns the bars of a mat; empty when the text is none, a size is unknown or a spacing is not
-   * above zero.
+   * Returns the bars of a mat; empty when the text is none, a size is unknown or a spacing is under
+   * 1 in.
    *
    * @param bareSpacing the unit of a spacing without one: in, or mm in an {@code m} job
    */
@@ -56,7 +59,8 @@ public final class BarText {
   }
 
   private static Optional<Length> spacing(String text, Unit bare) {
-    return LengthText.read(ON_CENTRE.matcher(text).replaceAll(""), bare).filter(Length::isPositive);
+    return LengthText.read(ON_CENTRE.matcher(text).replaceAll(""), bare)
+        .filter(spacing -> !spacing.isLessThan(CLOSEST));
   }
 
   /** Returns bars along a run, {@code 2 #4}; empty when the text is none. */
