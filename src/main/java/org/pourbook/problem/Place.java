@@ -12,14 +12,11 @@ public record Place(String sheet, int row, int column) implements Comparable<Pla
   }
 
   /**
-   * Returns the cell as a spreadsheet names it ({@code C7}), {@code 7} for a row, empty for a
-   * sheet.
+   * Returns the cell as a spreadsheet names it ({@code C7}), a row's first ({@code A7}), empty for
+   * a sheet.
    */
   public String cell() {
-    if (row < 0) {
-      return "";
-    }
-    return column < 0 ? Integer.toString(row + 1) : columnName(column) + (row + 1);
+    return row < 0 ? "" : columnName(Math.max(0, column)) + (row + 1);
   }
 
   /** Returns the letters of a column counted from 0: 0 is {@code A}, 26 is {@code AA}. */

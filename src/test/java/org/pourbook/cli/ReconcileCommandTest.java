@@ -207,7 +207,7 @@ class ReconcileCommandTest {
     Path odd =
         Files.writeString(folder.resolve("odd.csv"), "Chit,Who,Docket,Qty\n77,PAVILION,1,4\n");
     assertEquals(3, reconcile(order, List.of(odd)));
-    assertTrue(err.contains("odd.csv!1: found no column for Supplier, Job"), err);
+    assertTrue(err.contains("odd.csv!A1: found no column for Supplier, Job"), err);
     Path columns =
         Files.writeString(
             folder.resolve("columns.csv"),
