@@ -7,11 +7,15 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** Where a command writes, shared by all that write. */
 final class Output {
+
+  private static final Pattern ENDING = Pattern.compile("\\.[A-Za-z]{1,4}$");
 
   @Option(
       names = {"-o", "--output"},
@@ -35,7 +39,8 @@ final class Output {
    */
   Path resolve(Path firstInput, String suffix, List<Path> inputs) throws IOException {
     return checked(
-        file == null ? firstInput.resolveSibling(stem(firstInput) + suffix) : file, inputs);
+        file == null ? firstInput.resolveSibling(stem(firstInput) + suffix) : workbook(file),
+        inputs);
   }
 
   /** Returns a place to write, checked like the one of {@code -o}. */
@@ -51,7 +56,17 @@ final class Output {
 
   /** Returns where to write when there is no input. */
   Path resolve(Path usual) throws IOException {
-    return checked(file == null ? usual : file);
+    return checked(file == null ? usual : workbook(file));
+  }
+
+  /** A spreadsheet program opens no workbook that is named as something else. */
+  private static Path workbook(Path target) throws FileSystemException {
+    Matcher ending = ENDING.matcher(target.toString());
+    if (ending.find() && !ending.group().equalsIgnoreCase(".xlsx") && !Files.isDirectory(target)) {
+      throw new FileSystemException(
+          target.toString(), null, "an output is an .xlsx workbook, or a folder that exists");
+    }
+    return target;
   }
 
   private Path checked(Path target) throws IOException {

@@ -148,6 +148,16 @@ class CommandLineTest {
   }
 
   @Test
+  void anOutputThatIsNoWorkbookByItsNameIsRefused() throws IOException {
+    leaveOnlyGoodJob();
+    for (String name : List.of("order.xls", "order.pdf", "order.CSV")) {
+      assertEquals(4, run("estimate", jobs, "-o", folder.resolve(name)), name);
+      assertTrue(err.contains("an output is an .xlsx workbook, or a folder that exists"), err);
+    }
+    assertEquals(List.of("two-jobs"), namesInFolder());
+  }
+
+  @Test
   void aMissingFileIsOneSentence() {
     assertEquals(4, run("estimate", folder.resolve("nowhere.xlsx")));
     assertEquals(1, err.lines().count(), err);
