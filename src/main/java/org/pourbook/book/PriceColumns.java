@@ -27,7 +27,7 @@ final class PriceColumns {
           text(WHAT, "Supplier", "name as on sheet Suppliers").mustBeGiven(),
           text(BUYING, "Unit", "what Price buys: each, ft, lb, ton, yd3, box, roll …")
               .mustBeGiven(),
-          number(BUYING, "Pack", "how many one Unit holds").aboveZero().usually("1"),
+          number(BUYING, "Pack", "how many one Unit holds: 50, or 5 gal").aboveZero().usually("1"),
           money("Price", "of one Unit").mustBeGiven().aboveZero(),
           number(BUYING, "From", "the price holds from this many Units").zeroOrMore().usually("0"),
           feet(SIZE, "Stock length", "of bars and boards").aboveZero(),

@@ -49,7 +49,17 @@ final class OrderUnits {
     if (isBagWithoutPack(price, asked)) {
       return ConcreteOrder.bagM3(asked.size());
     }
-    return own.toBase(pack);
+    return pack(price, own);
+  }
+
+  /** Returns a pack in the base unit of its own unit. */
+  static double pack(Price price, OwnUnit own) {
+    double pack = price.pack().doubleValue();
+    return price
+        .packUnit()
+        .filter(unit -> unit.dimension().name().equals(own.kind()))
+        .map(unit -> unit.toBase(pack))
+        .orElseGet(() -> own.toBase(pack));
   }
 
   /** Returns the same where the order unit is a measure; empty where Pack says it. */

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.pourbook.measure.Length;
+import org.pourbook.measure.Unit;
 import org.pourbook.problem.Place;
 import org.pourbook.takeoff.MaterialKey;
 
@@ -15,6 +16,8 @@ import org.pourbook.takeoff.MaterialKey;
  * @param orderUnit what {@code price} buys, as written: {@code each}, {@code box}, {@code yd3} …
  * @param pack how many one order unit holds: pieces, where a stock or sheet length is given; else
  *     the material's own unit; 1 when not written
+ * @param packUnit written behind the pack, {@code 5 gal}; empty: the own unit of who buys it,
+ *     gallons for one job and litres for another
  * @param from the price holds from this many order units
  */
 public record Price(
@@ -24,6 +27,7 @@ public record Price(
     String supplier,
     String orderUnit,
     BigDecimal pack,
+    Optional<Unit> packUnit,
     BigDecimal price,
     BigDecimal from,
     Optional<Length> stockLength,

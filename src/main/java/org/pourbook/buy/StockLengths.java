@@ -57,8 +57,6 @@ final class StockLengths {
     }
     boolean packIsLength =
         price.pack().compareTo(BigDecimal.ONE) > 0 && own.kind().equals(Dimension.LENGTH.name());
-    return packIsLength
-        ? List.of(Length.ofMetres(own.toBase(price.pack().doubleValue())))
-        : List.of();
+    return packIsLength ? List.of(Length.ofMetres(OrderUnits.pack(price, own))) : List.of();
   }
 }

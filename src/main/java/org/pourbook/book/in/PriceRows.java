@@ -10,12 +10,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.pourbook.book.Heading;
 import org.pourbook.book.in.Table.TableRow;
 import org.pourbook.buy.Price;
 import org.pourbook.measure.BarSize;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.LumberSize;
+import org.pourbook.measure.NumberText;
 import org.pourbook.measure.Unit;
 import org.pourbook.measure.UnitSystem;
 import org.pourbook.problem.Problem;
@@ -28,6 +31,11 @@ final class PriceRows {
 
   private static final Set<Unit> METRIC =
       Set.of(Unit.M, Unit.MM, Unit.M2, Unit.M3, Unit.KG, Unit.T, Unit.L);
+
+  private static final Pattern PACK =
+      Pattern.compile("\\s*([0-9.,]+)\\s*([a-zA-Z][a-zA-Z0-9]*|)\\s*");
+
+  private static final BigDecimal LARGEST_PACK = BigDecimal.valueOf(1_000_000_000);
 
   private final Optional<Table> table;
   private final List<Problem> problems;
@@ -50,6 +58,7 @@ final class PriceRows {
     Optional<BigDecimal> price = cells.number("Price");
     MaterialKey key = new MaterialKey(material.map(PriceRows::canonical).orElse(""), size);
     boolean metric = isMetric(key, unit.orElse(""));
+    Optional<Pack> pack = cells.parsed("Pack", text -> pack(text, key));
     Price read =
         new Price(
             key,
@@ -57,7 +66,8 @@ final class PriceRows {
             cells.textOrEmpty("Description"),
             supplier.orElse(""),
             unit.orElse(""),
-            cells.number("Pack").orElse(BigDecimal.ONE),
+            pack.map(Pack::holds).orElse(BigDecimal.ONE),
+            pack.flatMap(Pack::unit),
             price.orElse(BigDecimal.ONE),
             cells.number("From").orElse(BigDecimal.ZERO),
             length(cells, "Stock length", metric),
@@ -74,6 +84,28 @@ final class PriceRows {
     if (cells.isSound()) {
       prices.add(new Read(read, row));
     }
+  }
+
+  private record Pack(BigDecimal holds, Optional<Unit> unit) {}
+
+  /** Returns a pack such as {@code 50} or {@code 5 gal}, the unit one of its material's. */
+  private static Optional<Pack> pack(String text, MaterialKey key) {
+    Matcher parts = PACK.matcher(text);
+    if (!parts.matches()) {
+      return Optional.empty();
+    }
+    Optional<Unit> unit = Unit.named(parts.group(2)).filter(written -> isUnitOf(written, key));
+    return parts.group(2).isEmpty() == unit.isPresent()
+        ? Optional.empty()
+        : NumberText.read(parts.group(1))
+            .filter(holds -> holds.signum() > 0 && holds.compareTo(LARGEST_PACK) <= 0)
+            .map(holds -> new Pack(holds, unit));
+  }
+
+  private static boolean isUnitOf(Unit unit, MaterialKey key) {
+    return Material.named(key.material())
+        .map(material -> material.unit(UnitSystem.FT_IN).dimension() == unit.dimension())
+        .orElse(true);
   }
 
   /** A size that no rule can ask for would never be found. */
@@ -183,6 +215,7 @@ final class PriceRows {
             name,
             price.orderUnit(),
             price.pack(),
+            price.packUnit(),
             price.price(),
             price.from(),
             price.stockLength(),

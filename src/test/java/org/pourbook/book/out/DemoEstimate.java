@@ -368,6 +368,7 @@ final class DemoEstimate {
         supplier,
         unit,
         BigDecimal.ONE,
+        Optional.empty(),
         new BigDecimal(of),
         BigDecimal.ZERO,
         Optional.empty(),
