@@ -19,6 +19,7 @@ import org.pourbook.takeoff.TakeOff;
  * A line that a builder asks for: what a job wants of a material in a size, with its allowance.
  *
  * @param amount in {@code unit}, the material's own in the job's system
+ * @param brought goods, not work done
  * @param neededBy the first day on which some of it is needed
  * @param days all days on which some of it is needed
  */
@@ -27,7 +28,7 @@ public record Asked(
     MaterialKey key,
     String unit,
     double amount,
-    boolean service,
+    boolean brought,
     String deliverTo,
     Optional<LocalDate> neededBy,
     List<LocalDate> days) {
@@ -70,8 +71,9 @@ public record Asked(
         job.code(),
         first.key(),
         unit.label(),
-        unit.fromBase(portions.stream().mapToDouble(Portion::needed).sum()),
-        first.service(),
+        Packs.exact(unit.fromBase(portions.stream().mapToDouble(Portion::needed).sum()))
+            .doubleValue(),
+        first.delivered(),
         deliveries.get(0).deliverTo(),
         deliveries.get(0).day(),
         deliveries.stream().flatMap(delivery -> delivery.day().stream()).toList());

@@ -16,6 +16,7 @@ import org.pourbook.takeoff.MaterialKey;
  * @param amount packs × price, or the job's share of it to the cent
  * @param truckFees short-load fees and fees per load of this row's concrete
  * @param taxPercent that its goods bear, if they are taxable
+ * @param brought goods, not work done: a delivery fee may be due
  * @param delivery number of the delivery that brings it, from 1; 0 where nothing is offered
  * @param says what is offered in place of what was asked, or why nothing is
  */
@@ -29,7 +30,7 @@ public record QuoteLine(
     Money amount,
     Money truckFees,
     BigDecimal taxPercent,
-    boolean service,
+    boolean brought,
     String deliverTo,
     Optional<LocalDate> neededBy,
     int delivery,
@@ -55,6 +56,11 @@ public record QuoteLine(
     }
   }
 
+  /** Returns whether what was asked is not offered. */
+  public boolean isMissing() {
+    return standing == Standing.NOT_STOCKED || standing == Standing.RAN_OUT;
+  }
+
   /** Returns this row as the first of its line. */
   QuoteLine withAsked(double amountAsked) {
     return new QuoteLine(
@@ -67,7 +73,7 @@ public record QuoteLine(
         amount,
         truckFees,
         taxPercent,
-        service,
+        brought,
         deliverTo,
         neededBy,
         delivery,

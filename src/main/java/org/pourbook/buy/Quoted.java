@@ -24,4 +24,13 @@ public record Quoted(
     cutSheets = List.copyOf(cutSheets);
     problems = List.copyOf(problems);
   }
+
+  /** Returns how many lines asked for have something that is not offered. */
+  public long missing() {
+    return lines.stream()
+        .filter(QuoteLine::isMissing)
+        .map(line -> List.of(line.job(), line.key().normal()))
+        .distinct()
+        .count();
+  }
 }
