@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       EstimateCommand.class,
       QuoteCommand.class,
+      CompareCommand.class,
       ReconcileCommand.class,
       HelpCommand.class
     },
