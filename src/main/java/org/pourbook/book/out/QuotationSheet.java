@@ -55,7 +55,7 @@ final class QuotationSheet {
             PRICE, Look.EDIT_PRICE, 10, line -> Cell.ofPrice(line.price().map(Price::price))),
         Column.<QuoteLine>of(AMOUNT, Look.MONEY, 11, QuotationSheet::amount).inTotal(),
         Column.text("Offered", 26, line -> isInstead(line) ? line.says() : ""),
-        Column.text("Note", 22, line -> isInstead(line) ? "" : line.says()));
+        Column.text("Note", 18, line -> isInstead(line) ? "" : line.says()));
   }
 
   private static List<Column<QuoteLine>> where() {
@@ -79,7 +79,7 @@ final class QuotationSheet {
             Look.COUNT,
             9,
             line -> line.delivery() == 0 ? Cell.BLANK : Cell.of(line.delivery())),
-        Column.cell("Brought", Look.TEXT, 8, line -> Cell.ofYesNo(line.brought())));
+        Column.cell("Brought", Look.TEXT, 10, line -> Cell.ofYesNo(line.brought())));
   }
 
   private static boolean isInstead(QuoteLine line) {
