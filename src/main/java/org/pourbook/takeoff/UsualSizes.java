@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.LumberSize;
 import org.pourbook.measure.UnitSystem;
-import org.pourbook.takeoff.rule.CompactedBase;
 
 /**
  * The trade's usual sizes, for what is asked of several suppliers alike: which sizes are wanted may
@@ -18,6 +17,7 @@ public record UsualSizes(UnitSystem units, OnOffer stock) implements OnOffer {
   private static final List<String> BOARDS = List.of("2x4", "2x6", "2x8", "2x10", "2x12");
   private static final List<String> METRIC_BOARDS =
       List.of("38x89", "38x140", "38x184", "38x235", "38x286");
+  private static final List<String> STONES = List.of("clean stone", "crusher run", "sand");
   private static final List<String> STAKES = List.of("24 in", "36 in", "48 in");
 
   @Override
@@ -28,7 +28,7 @@ public record UsualSizes(UnitSystem units, OnOffer stock) implements OnOffer {
                 switch (known) {
                   case FORM_BOARD -> units.isMetric() ? METRIC_BOARDS : BOARDS;
                   case STAKE -> STAKES;
-                  case BASE_GRAVEL -> CompactedBase.stones();
+                  case BASE_GRAVEL -> STONES;
                   default -> List.<String>of();
                 })
         .orElse(List.of());

@@ -28,11 +28,6 @@ public final class CompactedBase {
    */
   public record Stone(String name, double loosePerCompacted, double tonPerYd3) {}
 
-  /** Returns the names of the stones that are known. */
-  public static List<String> stones() {
-    return STONES.stream().map(Stone::name).toList();
-  }
-
   /** Returns the stone of that name (Base material). */
   @Source(
       rule = "BASE-1",
