@@ -63,17 +63,17 @@ class ComparingTest {
 
   @Test
   void aSplitIsTakenOnlyWhereItPaysItsSecondDelivery() {
-    // All near 200 + 10; split 90 + 100 + 10 + 5 = 205.
+    // All near 200 + 10; all far 200 + 12; split 90 + 100 + 10 + 12 = 212.
     assertEquals(
         List.of(
             "all from near 210.00 missing 0",
-            "all from far 205.00 missing 0",
-            "best split 205.00 missing 0"),
+            "all from far 212.00 missing 0",
+            "best split 210.00 missing 0"),
         totals(
             Comparing.compare(
                 List.of(
                     of("near", "10", row("nut", "100"), row("bolt", "100")),
-                    of("far", "5", row("nut", "90"), row("bolt", "110"))))));
+                    of("far", "12", row("nut", "90"), row("bolt", "110"))))));
     assertEquals(
         "best split 193.00 missing 0",
         totals(
