@@ -2,6 +2,7 @@ package org.pourbook.buy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.pourbook.cut.CutPlanner;
 import org.pourbook.job.Job;
 import org.pourbook.problem.Problem;
@@ -38,7 +39,7 @@ public final class Buyer {
     cautions.addAll(loads.cautions());
     return new Bought(
         lines,
-        Orders.of(drafts, lot -> ways(lot).options()),
+        Orders.of(drafts, lot -> ways(lot, prices, planner).options()),
         loads.loads(),
         CutSheets.of(choices),
         JobMoney.of(jobs, lines, drafts),
@@ -47,21 +48,28 @@ public final class Buyer {
   }
 
   private Offered offered(Lot lot) {
-    CutOptions.Result ways = ways(lot);
-    if (!ways.failures().isEmpty()) {
-      Job job = lot.jobs().get(0);
-      problems.add(
-          new Problem(
-              job.place(),
-              job.code(),
-              lot.key() + " cannot be cut: " + String.join("; ", ways.failures()),
-              "a Stock length that holds the longest piece",
-              Problem.Effect.NOTE));
-    }
+    CutOptions.Result ways = ways(lot, prices, planner);
+    notCut(lot, ways).ifPresent(problems::add);
     return new Offered(lot, ways.options());
   }
 
-  private CutOptions.Result ways(Lot lot) {
+  /** Returns what is told where no stock on offer holds a piece. */
+  static Optional<Problem> notCut(Lot lot, CutOptions.Result ways) {
+    if (ways.failures().isEmpty()) {
+      return Optional.empty();
+    }
+    Job job = lot.jobs().get(0);
+    return Optional.of(
+        new Problem(
+            job.place(),
+            job.code(),
+            lot.key() + " cannot be cut: " + String.join("; ", ways.failures()),
+            "a Stock length that holds the longest piece",
+            Problem.Effect.NOTE));
+  }
+
+  /** Returns the ways to meet a lot from the prices, and why it cannot be cut where that is so. */
+  static CutOptions.Result ways(Lot lot, PriceBook prices, CutPlanner planner) {
     return switch (lot.planning()) {
       case CUT ->
           lot.hasPieces()

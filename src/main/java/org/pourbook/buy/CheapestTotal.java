@@ -11,7 +11,7 @@ import org.pourbook.takeoff.Source;
 final class CheapestTotal {
 
   /** Nodes of one search, after which its bound is told instead of a proof. */
-  private static final int NODE_LIMIT = 200_000;
+  static final int NODE_LIMIT = 200_000;
 
   private CheapestTotal() {}
 

@@ -49,8 +49,12 @@ record JobPart(Job job, Lot lot, List<Bought> bought) {
 
   /** Returns the job's share of the order units; shares add up to the order's. */
   BigDecimal packs(Purchase purchase) {
+    return share(lot, job, purchase.totalPacks());
+  }
+
+  /** Returns a job's share, by need, of order units for a lot. */
+  static BigDecimal share(Lot lot, Job job, BigDecimal total) {
     List<Job> jobs = lot.jobs();
-    BigDecimal total = purchase.totalPacks();
     if (jobs.size() == 1) {
       return total;
     }

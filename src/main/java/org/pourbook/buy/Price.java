@@ -39,4 +39,28 @@ public record Price(
     Optional<LocalDate> validUntil,
     String costCode,
     Optional<MaterialKey> insteadOf,
-    Place place) {}
+    Place place) {
+
+  /** Returns this row with fewer in stock. */
+  Price withInStock(int left) {
+    return new Price(
+        key,
+        item,
+        description,
+        supplier,
+        orderUnit,
+        pack,
+        price,
+        from,
+        stockLength,
+        sheetLength,
+        sheetWidth,
+        OptionalInt.of(left),
+        taxable,
+        leadDays,
+        validUntil,
+        costCode,
+        insteadOf,
+        place);
+  }
+}

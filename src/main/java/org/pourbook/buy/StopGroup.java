@@ -28,38 +28,19 @@ record StopGroup(List<Integer> lots, StopProblem problem) {
   /** Returns the groups of all lots that have prices; independent of the order of the lots. */
   static List<StopGroup> of(List<Offered> lots) {
     Map<Delivery, List<Integer>> byDelivery = new LinkedHashMap<>();
-    int[] group = new int[lots.size()];
+    Joined joined = new Joined(lots.size());
     for (int i = 0; i < lots.size(); i++) {
-      group[i] = i;
       if (lots.get(i).options().get(0).isPriced()) {
         for (Delivery delivery : lots.get(i).lot().deliveries()) {
           byDelivery.computeIfAbsent(delivery, k -> new ArrayList<>()).add(i);
         }
       }
     }
-    byDelivery.values().forEach(same -> same.forEach(lot -> join(group, same.get(0), lot)));
-    Map<Integer, List<Integer>> groups = new TreeMap<>();
-    for (int i = 0; i < lots.size(); i++) {
-      if (lots.get(i).options().get(0).isPriced()) {
-        groups.computeIfAbsent(root(group, i), k -> new ArrayList<>()).add(i);
-      }
-    }
-    return groups.values().stream().map(members -> group(lots, members)).toList();
-  }
-
-  private static int root(int[] group, int lot) {
-    int root = lot;
-    while (group[root] != root) {
-      root = group[root];
-    }
-    group[lot] = root;
-    return root;
-  }
-
-  private static void join(int[] group, int first, int second) {
-    int a = root(group, first);
-    int b = root(group, second);
-    group[Math.max(a, b)] = Math.min(a, b);
+    byDelivery.values().forEach(same -> same.forEach(lot -> joined.join(same.get(0), lot)));
+    return joined.groups().stream()
+        .filter(members -> lots.get(members.get(0)).options().get(0).isPriced())
+        .map(members -> group(lots, members))
+        .toList();
   }
 
   private static StopGroup group(List<Offered> lots, List<Integer> members) {

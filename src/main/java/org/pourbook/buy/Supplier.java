@@ -35,6 +35,36 @@ public record Supplier(
     Optional<Money> minimumOrder,
     Place place) {
 
+  /** Returns a supplier of whom a quotation tells the terms of delivery. */
+  public static Supplier quoting(
+      String name,
+      Optional<Money> deliveryFee,
+      Optional<Money> freeFrom,
+      Optional<Money> minimumOrder,
+      Place place) {
+    Supplier bare = named(name, place);
+    return new Supplier(
+        name,
+        "",
+        "",
+        "",
+        deliveryFee,
+        freeFrom,
+        BigDecimal.ZERO,
+        bare.loadSizeM3,
+        bare.orderStepM3,
+        bare.shortLoadUnderM3,
+        BigDecimal.ZERO,
+        false,
+        false,
+        bare.feePerLoad,
+        bare.minutesAway,
+        bare.freeMinutesPerM3,
+        bare.waitingPerMinute,
+        minimumOrder,
+        place);
+  }
+
   /** Returns a supplier of whom only the name is known: no fees, no tax. */
   public static Supplier named(String name, Place place) {
     return new Supplier(

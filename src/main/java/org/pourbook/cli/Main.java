@@ -18,6 +18,8 @@ import picocli.CommandLine.Spec;
       TemplateCommand.class,
       CheckCommand.class,
       EstimateCommand.class,
+      QuoteCommand.class,
+      CompareCommand.class,
       ReconcileCommand.class,
       HelpCommand.class
     },

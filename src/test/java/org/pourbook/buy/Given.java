@@ -310,6 +310,36 @@ final class Given {
           days);
     }
 
+    Row until(LocalDate day) {
+      return new Row(terms(Optional.of(day), price.insteadOf()));
+    }
+
+    Row insteadOf(String material, String size) {
+      return new Row(terms(price.validUntil(), Optional.of(new MaterialKey(material, size))));
+    }
+
+    private Price terms(Optional<LocalDate> validUntil, Optional<MaterialKey> insteadOf) {
+      return new Price(
+          price.key(),
+          price.item(),
+          price.description(),
+          price.supplier(),
+          price.orderUnit(),
+          price.pack(),
+          price.price(),
+          price.from(),
+          price.stockLength(),
+          price.sheetLength(),
+          price.sheetWidth(),
+          price.inStock(),
+          price.taxable(),
+          price.leadDays(),
+          validUntil,
+          price.costCode(),
+          insteadOf,
+          price.place());
+    }
+
     private Row copy(
         String item,
         BigDecimal pack,

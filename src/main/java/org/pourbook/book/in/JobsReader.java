@@ -28,6 +28,7 @@ public final class JobsReader {
   private final Map<String, JobDraft> drafts = new LinkedHashMap<>();
   private final InputBook book;
   private Optional<LearntPractice> learnt = Optional.empty();
+  private Optional<PriceBook> asker = Optional.empty();
 
   private JobsReader(RawBook raw, Set<InputSheet> wanted) {
     this.book = new InputBook(raw, wanted, problems);
@@ -55,17 +56,37 @@ public final class JobsReader {
     if (prices.isPresent()) {
       wanted.removeAll(PriceBooks.SHEETS);
     }
-    RawBook raw = InputFiles.read(jobs, InputBook.choice(wanted));
-    JobsReader reader = new JobsReader(raw, wanted);
+    JobsReader reader = open(jobs, wanted);
+    if (practice.isPresent()) {
+      reader.learnt = Optional.of(LearntPractice.read(practice.get(), reader.problems));
+    }
+    return reader.batch(prices);
+  }
+
+  /**
+   * Returns the sound jobs with a supplier's list. What is asked does not hang on who is asked: a
+   * mix that is not written is the only one of the builder's own price book, where there is one.
+   *
+   * @throws UnreadableFile if a file cannot be read, or holds no sheet Jobs, Sections or Prices
+   */
+  public static Checked<Batch> readRequest(Path jobs, Path list) throws UnreadableFile {
+    Set<InputSheet> wanted = EnumSet.complementOf(EnumSet.copyOf(PriceBooks.SHEETS));
+    JobsReader reader = open(jobs, wanted);
+    RawBook raw = InputFiles.read(jobs, InputBook.choice(PriceBooks.SHEETS));
+    List<Problem> notOurs = new ArrayList<>();
+    PriceBook own = PriceBooks.read(new InputBook(raw, PriceBooks.SHEETS, notOurs), notOurs);
+    reader.asker = Optional.of(own).filter(book -> !book.prices().isEmpty());
+    return reader.batch(Optional.of(list));
+  }
+
+  private static JobsReader open(Path jobs, Set<InputSheet> wanted) throws UnreadableFile {
+    JobsReader reader = new JobsReader(InputFiles.read(jobs, InputBook.choice(wanted)), wanted);
     for (InputSheet sheet : InputSheet.values()) {
       if (sheet.isRequired() && !reader.book.has(sheet)) {
         throw new UnreadableFile(jobs + " has no sheet " + sheet.label());
       }
     }
-    if (practice.isPresent()) {
-      reader.learnt = Optional.of(LearntPractice.read(practice.get(), reader.problems));
-    }
-    return reader.batch(prices);
+    return reader;
   }
 
   private Checked<Batch> batch(Optional<Path> prices) throws UnreadableFile {
@@ -86,7 +107,7 @@ public final class JobsReader {
           file.addTo(given, book.table(InputSheet.PRACTICE));
           files.addAll(file.files());
         });
-    List<Job> jobs = jobs(priceBook);
+    List<Job> jobs = jobs(asker.orElse(priceBook));
     problems.sort(ProblemOrder.BY_PLACE);
     return new Checked<>(new Batch(jobs, priceBook, given, files), problems);
   }

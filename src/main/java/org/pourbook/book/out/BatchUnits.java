@@ -3,11 +3,11 @@ package org.pourbook.book.out;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.pourbook.job.Job;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.LengthFormat;
 import org.pourbook.measure.Unit;
 import org.pourbook.measure.UnitSystem;
-import org.pourbook.takeoff.TakeOff;
 
 /** Which systems of units the jobs of a batch are in, and so what headings say. */
 record BatchUnits(boolean us, boolean metric) {
@@ -15,9 +15,9 @@ record BatchUnits(boolean us, boolean metric) {
   /** A comma and a space at which a heading is not broken. */
   private static final String NO_BREAK = ",\u00a0";
 
-  static BatchUnits of(List<TakeOff> takeOffs) {
-    boolean metric = takeOffs.stream().anyMatch(takeOff -> takeOff.job().units().isMetric());
-    boolean us = takeOffs.stream().anyMatch(takeOff -> !takeOff.job().units().isMetric());
+  static BatchUnits of(List<Job> jobs) {
+    boolean metric = jobs.stream().anyMatch(job -> job.units().isMetric());
+    boolean us = jobs.stream().anyMatch(job -> !job.units().isMetric());
     return new BatchUnits(us || !metric, metric);
   }
 

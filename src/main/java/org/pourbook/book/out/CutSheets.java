@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.pourbook.buy.CutSheet;
 import org.pourbook.cut.CutResult;
-import org.pourbook.desk.Estimate;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.LengthFormat;
 import org.pourbook.measure.UnitSystem;
@@ -24,9 +23,9 @@ final class CutSheets {
     }
   }
 
-  static SheetSpec<Row> cutList(Estimate estimate, BatchUnits units) {
+  static SheetSpec<Row> cutList(List<CutSheet> sheets, BatchUnits units) {
     List<Row> rows = new ArrayList<>();
-    for (CutSheet sheet : estimate.bought().cutSheets()) {
+    for (CutSheet sheet : sheets) {
       sheet.patterns().forEach(pattern -> rows.add(new Row(sheet, pattern)));
     }
     List<Column<Row>> columns = new ArrayList<>();
@@ -81,7 +80,7 @@ final class CutSheets {
     return LengthFormat.of(length, units);
   }
 
-  static SheetSpec<CutSheet> cutProof(Estimate estimate) {
+  static SheetSpec<CutSheet> cutProof(List<CutSheet> sheets) {
     return SheetSpec.portrait(
         "Cut proof",
         "What each cut plan costs, beside a lower bound that no plan can beat.",
@@ -93,7 +92,7 @@ final class CutSheets {
             Column.money("Lower bound", 12, CutSheet::bound),
             Column.of("Gap %", Look.PERCENT, 9, CutSheets::gap),
             Column.cell("Proven", Look.TEXT, 9, sheet -> Cell.ofYesNo(sheet.proven()))),
-        estimate.bought().cutSheets());
+        sheets);
   }
 
   private static Cell gap(At<CutSheet> at) {

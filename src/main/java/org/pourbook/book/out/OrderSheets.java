@@ -14,7 +14,7 @@ final class OrderSheets {
   }
 
   static List<Sheet> of(Estimate estimate, RulesSheet rules) {
-    BatchUnits units = BatchUnits.of(estimate.takeOffs());
+    BatchUnits units = BatchUnits.of(estimate.batch().jobs());
     TakeoffSheet takeoff = new TakeoffSheet(estimate, rules);
     MaterialsSheet materials = new MaterialsSheet(estimate, units, takeoff);
     OrdersSheet orders = new OrdersSheet(estimate, materials);
@@ -30,12 +30,12 @@ final class OrderSheets {
     sheets.add(PourSheets.readyList(estimate));
     sheets.add(PourSheets.loads(estimate, units));
     sheets.add(PourSheets.pourPlan(estimate, units));
-    sheets.add(CutSheets.cutList(estimate, units));
+    sheets.add(CutSheets.cutList(estimate.bought().cutSheets(), units));
     sheets.add(SteelSheets.barList(estimate, units));
     sheets.add(SteelSheets.bolts(estimate, units));
     sheets.add(SteelSheets.joints(estimate, units));
     sheets.add(takeoff.spec());
-    sheets.add(CutSheets.cutProof(estimate));
+    sheets.add(CutSheets.cutProof(estimate.bought().cutSheets()));
     sheets.add(rules.spec());
     sheets.add(RecordSheets.basis(estimate));
     sheets.addAll(GivenSheets.specs(estimate.batch().given()));

@@ -25,7 +25,7 @@ public final class OrderWorkbook {
   }
 
   static Paper paper(Estimate estimate) {
-    return new Paper(!BatchUnits.of(estimate.takeOffs()).us(), footer(estimate));
+    return new Paper(!BatchUnits.of(estimate.batch().jobs()).us(), footer(estimate));
   }
 
   private static String footer(Estimate estimate) {

@@ -7,11 +7,12 @@ import java.util.Map;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.Estimate;
 import org.pourbook.desk.Reconciled;
+import org.pourbook.job.Job;
+import org.pourbook.job.Practice;
 import org.pourbook.job.Setting;
 import org.pourbook.job.SettingValue;
 import org.pourbook.measure.NumberText;
 import org.pourbook.problem.Problem;
-import org.pourbook.takeoff.TakeOff;
 import org.pourbook.ticket.Billed;
 import org.pourbook.ticket.Terms;
 
@@ -43,29 +44,36 @@ final class RecordSheets {
   record Fact(String job, String setting, String value, String unit, String source) {}
 
   static SheetSpec<Fact> basis(Estimate estimate) {
-    List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("", "Tool version", estimate.version(), "", "pourbook"));
-    for (Batch.InputFile file : estimate.batch().files()) {
-      facts.add(new Fact("", "Input file", file.sha256(), "SHA-256", file.name()));
-    }
-    for (TakeOff takeOff : estimate.takeOffs()) {
-      String job = takeOff.job().code();
-      for (Map.Entry<Setting, SettingValue> entry : takeOff.job().practice().values().entrySet()) {
-        facts.add(fact(job, entry.getKey().label(), entry.getValue()));
+    return basis(estimate.batch(), estimate.version());
+  }
+
+  /** Returns the settings in force for each job, and the files that were read. */
+  static SheetSpec<Fact> basis(Batch batch, String version) {
+    List<Fact> facts = new ArrayList<>(read(version, batch.files()));
+    for (Job job : batch.jobs()) {
+      Practice practice = job.practice();
+      for (Map.Entry<Setting, SettingValue> entry : practice.values().entrySet()) {
+        facts.add(fact(job.code(), entry.getKey().label(), entry.getValue()));
       }
-      named(facts, job, Setting.ALLOWANCE, takeOff.job().practice().allowances());
-      named(facts, job, Setting.AHEAD_OF_POUR, takeOff.job().practice().aheadOfPour());
+      named(facts, job.code(), Setting.ALLOWANCE, practice.allowances());
+      named(facts, job.code(), Setting.AHEAD_OF_POUR, practice.aheadOfPour());
     }
     return basis("The settings in force for each job, and the files that were read.", facts);
   }
 
-  /** Returns what a reconciliation rests on, and what was billed in all. */
-  static SheetSpec<Fact> basis(Reconciled reconciled) {
+  /** Returns the tool's version and the files that were read. */
+  static List<Fact> read(String version, List<Batch.InputFile> files) {
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("", "Tool version", reconciled.version(), "", "pourbook"));
-    for (Batch.InputFile file : reconciled.files()) {
+    facts.add(new Fact("", "Tool version", version, "", "pourbook"));
+    for (Batch.InputFile file : files) {
       facts.add(new Fact("", "Input file", file.sha256(), "SHA-256", file.name()));
     }
+    return facts;
+  }
+
+  /** Returns what a reconciliation rests on, and what was billed in all. */
+  static SheetSpec<Fact> basis(Reconciled reconciled) {
+    List<Fact> facts = new ArrayList<>(read(reconciled.version(), reconciled.files()));
     Terms terms = reconciled.terms();
     String settings = "settings in force";
     facts.add(number(Setting.QUANTITY_DIFFERENCE, terms.quantityPercent(), settings));
@@ -86,7 +94,7 @@ final class RecordSheets {
     return new Fact("", setting.label(), shown, setting.type().unit(), source);
   }
 
-  private static SheetSpec<Fact> basis(String says, List<Fact> facts) {
+  static SheetSpec<Fact> basis(String says, List<Fact> facts) {
     return SheetSpec.landscape(
         "Basis",
         says,

@@ -37,9 +37,9 @@ class DemoWorkbooksTest {
 
   @Test
   void theDemoWorkbooksHoldWhatTheCsvFilesHold() throws IOException {
-    for (String name : List.of("jobs", "prices")) {
+    for (String name : List.of("jobs", "prices", "lists/tallow-bridge", "lists/nettle-row")) {
       Path kept = DEMO.resolve(name + ".xlsx");
-      Path written = folder.resolve(name + ".xlsx");
+      Path written = folder.resolve(name.replace('/', '-') + ".xlsx");
       write(name, written);
       if (Boolean.getBoolean("demo.update")) {
         write(name, kept);

@@ -11,6 +11,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -26,8 +27,17 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pourbook.book.in.JobsReader;
+import org.pourbook.book.in.QuotationReader;
+import org.pourbook.cut.FirstFitPlanner;
+import org.pourbook.desk.Batch;
+import org.pourbook.desk.Quote;
+import org.pourbook.desk.Quotes;
+import org.pourbook.problem.Checked;
 
-/** The order workbook in a spreadsheet program of others, where one is on the PATH. */
+/**
+ * The order workbook and a quotation in a spreadsheet program of others, where one is on the PATH.
+ */
 class SpreadsheetProgramTest {
 
   private static final String PROGRAM = "soffice";
@@ -61,6 +71,34 @@ class SpreadsheetProgramTest {
 
   @Test
   void itWorksOutTheStoredValuesAfresh() throws Exception {
+    assertWorkedOutAfresh(order);
+  }
+
+  @Test
+  void aQuotationIsWorkedOutAfreshAndReadBackAsItWas() throws Exception {
+    Path quotation = folder.resolve("quotation.xlsx");
+    QuotationWorkbook.write(demoQuote(), quotation, false);
+    assertWorkedOutAfresh(quotation);
+    Checked<QuotationReader.Read> ours = QuotationReader.read(quotation);
+    Checked<QuotationReader.Read> theirs = QuotationReader.read(convert(quotation, "xlsx"));
+    assertEquals(List.of(), theirs.problems());
+    assertEquals(ours.value().quotation(), theirs.value().quotation());
+    assertTrue(ours.value().quotation().rows().size() > 100);
+  }
+
+  private static Quote demoQuote() throws IOException {
+    Checked<Batch> read =
+        JobsReader.readRequest(Path.of("demo-data/jobs"), Path.of("demo-data/lists/tallow-bridge"));
+    return Quotes.quote(
+        read.value(),
+        "Tallow Bridge Yard",
+        LocalDate.of(2026, 11, 25),
+        read.problems(),
+        new FirstFitPlanner(),
+        "test");
+  }
+
+  private void assertWorkedOutAfresh(Path order) throws Exception {
     Path stripped = folder.resolve("stripped.xlsx");
     strip(order, stripped);
     Path again = convert(stripped, "xlsx");

@@ -1,0 +1,44 @@
+package org.pourbook.buy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Things by index that are gathered into groups by joining two at a time. */
+final class Joined {
+
+  private final int[] group;
+
+  /** Begins with each thing alone. */
+  Joined(int size) {
+    this.group = new int[size];
+    for (int i = 0; i < size; i++) {
+      group[i] = i;
+    }
+  }
+
+  void join(int first, int second) {
+    int a = root(first);
+    int b = root(second);
+    group[Math.max(a, b)] = Math.min(a, b);
+  }
+
+  private int root(int index) {
+    int root = index;
+    while (group[root] != root) {
+      root = group[root];
+    }
+    group[index] = root;
+    return root;
+  }
+
+  /** Returns the groups by their first index, each ascending. */
+  List<List<Integer>> groups() {
+    Map<Integer, List<Integer>> groups = new TreeMap<>();
+    for (int i = 0; i < group.length; i++) {
+      groups.computeIfAbsent(root(i), k -> new ArrayList<>()).add(i);
+    }
+    return List.copyOf(groups.values());
+  }
+}
