@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.pourbook.takeoff.Material;
 import org.pourbook.takeoff.MaterialKey;
+import org.pourbook.takeoff.OnOffer;
 import org.pourbook.takeoff.TakeOff;
 
 /** The lots of a batch: what jobs want, joined where they share a delivery (BUY-4). */
@@ -41,7 +42,7 @@ final class Lots {
   private Lots() {}
 
   /** Returns the lots: by first job in the batch's order, then material and size. */
-  static List<Lot> of(List<TakeOff> takeOffs, PriceBook prices) {
+  static List<Lot> of(List<TakeOff> takeOffs, OnOffer prices) {
     Map<LotKey, Gathered> lots = new LinkedHashMap<>();
     for (TakeOff takeOff : takeOffs) {
       Wants.of(takeOff, prices).stream()

@@ -62,6 +62,15 @@ final class OrderNotes {
       long minutes = Math.round(times.minutesFor(order.plan().loadsM3().get(0)));
       parts.add("then one every " + minutes + " min");
     }
+    if (order.portion().before() > 0) {
+      double raised = order.portion().before() + order.plan().orderM3();
+      parts.add(
+          "besides "
+              + volume(order.portion().before(), job)
+              + " ordered before; where the plant raises that order to "
+              + volume(raised, job)
+              + ", the fees for loads here fall away");
+    }
     return String.join(", ", parts);
   }
 

@@ -13,6 +13,7 @@ import org.pourbook.takeoff.ConcreteNeed;
 import org.pourbook.takeoff.Material;
 import org.pourbook.takeoff.Material.Planning;
 import org.pourbook.takeoff.MaterialKey;
+import org.pourbook.takeoff.OnOffer;
 import org.pourbook.takeoff.PieceNeed;
 import org.pourbook.takeoff.Quantity;
 import org.pourbook.takeoff.TakeOff;
@@ -27,16 +28,16 @@ final class Wants {
   private static final String EXTRA = "EXTRA";
 
   private final Job job;
-  private final PriceBook prices;
+  private final OnOffer prices;
   private final Map<String, Wanted> wanted = new LinkedHashMap<>();
 
-  private Wants(Job job, PriceBook prices) {
+  private Wants(Job job, OnOffer prices) {
     this.job = job;
     this.prices = prices;
   }
 
   /** Returns the job's wants, in take-off order. */
-  static List<Wanted> of(TakeOff takeOff, PriceBook prices) {
+  static List<Wanted> of(TakeOff takeOff, OnOffer prices) {
     Wants wants = new Wants(takeOff.job(), prices);
     takeOff.concrete().forEach(wants::addConcrete);
     takeOff.quantities().forEach(wants::addQuantity);

@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
       TemplateCommand.class,
       CheckCommand.class,
       EstimateCommand.class,
+      ReviseCommand.class,
       ReconcileCommand.class,
       HelpCommand.class
     },

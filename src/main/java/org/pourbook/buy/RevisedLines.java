@@ -1,0 +1,239 @@
+package org.pourbook.buy;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.pourbook.measure.Money;
+import org.pourbook.takeoff.MaterialKey;
+
+/** Pools and what was bought besides as rows: one for each job, material, size and item. */
+final class RevisedLines {
+
+  private static final int SHARE_DECIMALS = 6;
+  private static final BigDecimal NONE = BigDecimal.ZERO;
+
+  private record Row(MaterialKey key, String unitKind, String job, ItemInHand.Id item) {}
+
+  private final Map<Row, Line> bought = new LinkedHashMap<>();
+  private final List<RevisedLine> lines = new ArrayList<>();
+  private final PriceBook prices;
+
+  private RevisedLines(Bought besides, PriceBook prices) {
+    this.prices = prices;
+    besides.lines().stream()
+        .filter(line -> line.packs().signum() > 0)
+        .forEach(line -> bought.put(row(line), line));
+  }
+
+  /**
+   * Returns the rows, by job in that order, then material and size.
+   *
+   * @param prices that hold now
+   */
+  static List<RevisedLine> of(
+      List<Pool> pools, List<InHand> left, Bought besides, PriceBook prices, List<String> jobs) {
+    RevisedLines rows = new RevisedLines(besides, prices);
+    pools.forEach(pool -> pool.items().forEach(item -> rows.add(pool, item)));
+    rows.bought.values().forEach(line -> rows.lines.add(onlyBesides(line)));
+    left.forEach(row -> rows.lines.add(leftAsOrdered(row)));
+    rows.lines.sort(
+        Comparator.comparing((RevisedLine line) -> jobs.indexOf(line.job()))
+            .thenComparing(RevisedLine::key, Lots.TRADE_ORDER));
+    return rows.lines;
+  }
+
+  private static Row row(Line line) {
+    OwnUnit own = OwnUnit.written(line.unit());
+    String supplier = line.price().map(Price::supplier).orElse("");
+    double held = own.toBase(line.packHolds());
+    return new Row(
+        line.key().normal(),
+        own.kind(),
+        line.job(),
+        ItemInHand.Id.of(supplier, line.item(), line.orderUnit(), held));
+  }
+
+  private void add(Pool pool, ItemInHand item) {
+    Map<String, BigDecimal> kept = kept(pool, item);
+    Map<String, BigDecimal> back = back(item, kept);
+    String standing = standing(pool, item);
+    OwnUnit own = OwnUnit.written(item.first().unit());
+    kept.forEach(
+        (job, packs) -> {
+          Row row = new Row(item.first().key().normal(), own.kind(), job, item.id());
+          Optional<Line> line = Optional.ofNullable(bought.remove(row));
+          boolean any = item.packsOf(job).signum() > 0 || packs.signum() > 0 || line.isPresent();
+          if (any) {
+            lines.add(line(job, item, packs, back.getOrDefault(job, NONE), line, standing));
+          }
+        });
+  }
+
+  /**
+   * Returns how much of an item each job keeps: what it has, less what it can send back. What jobs
+   * that no longer need it leave to others is theirs by need.
+   */
+  private static Map<String, BigDecimal> kept(Pool pool, ItemInHand item) {
+    Map<String, BigDecimal> kept = new TreeMap<>();
+    pool.jobs().forEach(job -> kept.put(job, item.packsOf(job)));
+    if (pool.isUnchanged()) {
+      return kept;
+    }
+    Map<String, Double> needed = pool.neededByJob();
+    kept.replaceAll((job, has) -> needed.getOrDefault(job, 0.0) > 0 ? has : NONE);
+    BigDecimal over = sum(kept).subtract(item.kept());
+    boolean enough = over.signum() >= 0;
+    List<Double> weights =
+        enough ? overNeed(kept, needed, item.kept()) : List.copyOf(needed.values());
+    List<BigDecimal> shares = shares(over.abs(), weights);
+    int i = 0;
+    for (String job : needed.keySet()) {
+      BigDecimal share = shares.get(i++);
+      kept.merge(job, enough ? share.negate() : share, BigDecimal::add);
+    }
+    return kept;
+  }
+
+  /** Returns how much each job has more than its share, by need, of what is kept. */
+  private static List<Double> overNeed(
+      Map<String, BigDecimal> has, Map<String, Double> needed, BigDecimal kept) {
+    double all = needed.values().stream().mapToDouble(Double::doubleValue).sum();
+    List<Double> over = new ArrayList<>();
+    needed.forEach(
+        (job, need) -> {
+          double share = all > 0 ? kept.doubleValue() * need / all : 0;
+          over.add(has.getOrDefault(job, NONE).doubleValue() - share);
+        });
+    return over;
+  }
+
+  private static BigDecimal sum(Map<String, BigDecimal> packs) {
+    return packs.values().stream().reduce(NONE, BigDecimal::add);
+  }
+
+  /** Returns how much of an item each job can send back: all of it that nobody keeps. */
+  private static Map<String, BigDecimal> back(ItemInHand item, Map<String, BigDecimal> kept) {
+    List<Double> over =
+        kept.entrySet().stream()
+            .map(job -> item.packsOf(job.getKey()).subtract(job.getValue()).doubleValue())
+            .toList();
+    List<BigDecimal> shares = shares(item.packs().subtract(item.kept()), over);
+    Map<String, BigDecimal> back = new TreeMap<>();
+    kept.keySet().forEach(job -> back.put(job, shares.get(back.size())));
+    return back;
+  }
+
+  private static List<BigDecimal> shares(BigDecimal total, List<Double> weights) {
+    int scale = Math.max(total.scale(), weights.size() > 1 ? SHARE_DECIMALS : 0);
+    return Shares.of(total, scale, weights).stream().map(RevisedLines::plain).toList();
+  }
+
+  private static BigDecimal plain(BigDecimal packs) {
+    BigDecimal plain = packs.stripTrailingZeros();
+    return plain.scale() < 0 ? plain.setScale(0) : plain;
+  }
+
+  private String standing(Pool pool, ItemInHand item) {
+    if (pool.isUnchanged()) {
+      return "not changed";
+    }
+    if (pool.now().isEmpty()) {
+      return "no longer needed";
+    }
+    boolean sold =
+        prices.answering(item.first().key()).stream()
+            .anyMatch(
+                row ->
+                    row.supplier().equals(item.first().supplier())
+                        && row.item().equals(item.first().item()));
+    String planned = planned(pool.jobs());
+    return sold || item.first().unitPrice().isEmpty()
+        ? planned
+        : planned + "; no longer in the price book, used first";
+  }
+
+  private static String planned(Set<String> jobs) {
+    return jobs.size() == 1 ? "changed" : "changed; planned again for " + String.join(", ", jobs);
+  }
+
+  private static RevisedLine line(
+      String job,
+      ItemInHand item,
+      BigDecimal kept,
+      BigDecimal back,
+      Optional<Line> besides,
+      String standing) {
+    BigDecimal before = item.packsOf(job);
+    BigDecimal more = besides.map(Line::packs).orElse(NONE);
+    Optional<BigDecimal> price = item.first().unitPrice();
+    Money paid = item.amountOf(job).orElse(Money.ZERO);
+    Money credit =
+        back.signum() > 0 && back.compareTo(before) == 0
+            ? paid
+            : price.map(one -> Money.ofPrice(back, one)).orElse(Money.ZERO);
+    Optional<Money> amount = besides.isPresent() ? besides.get().amount() : Optional.of(Money.ZERO);
+    return new RevisedLine(
+        job,
+        item.first().key(),
+        item.first().unit(),
+        item.first().supplier(),
+        item.first().item(),
+        item.first().orderUnit(),
+        item.first().packHolds(),
+        before,
+        plain(kept.add(more)),
+        more,
+        back,
+        besides.flatMap(Line::price).map(Price::price).or(() -> price),
+        amount,
+        credit,
+        paid.plus(amount.orElse(Money.ZERO)).minus(credit),
+        standing);
+  }
+
+  private static RevisedLine onlyBesides(Line line) {
+    return new RevisedLine(
+        line.job(),
+        line.key(),
+        line.unit(),
+        line.price().map(Price::supplier).orElse(""),
+        line.item(),
+        line.orderUnit(),
+        line.packHolds(),
+        NONE,
+        line.packs(),
+        line.packs(),
+        NONE,
+        line.price().map(Price::price),
+        line.amount(),
+        Money.ZERO,
+        line.amount().orElse(Money.ZERO),
+        "new");
+  }
+
+  private static RevisedLine leftAsOrdered(InHand row) {
+    return new RevisedLine(
+        row.job(),
+        row.key(),
+        row.unit(),
+        row.supplier(),
+        row.item(),
+        row.orderUnit(),
+        row.packHolds(),
+        row.packs(),
+        row.packs(),
+        NONE,
+        NONE,
+        row.unitPrice(),
+        Optional.of(Money.ZERO),
+        Money.ZERO,
+        row.amount().orElse(Money.ZERO),
+        "left as ordered, see Problems");
+  }
+}
