@@ -1,7 +1,6 @@
 package org.pourbook.buy;
 
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -68,8 +67,9 @@ final class ItemInHand {
     return Optional.ofNullable(amounts.get(job));
   }
 
-  List<String> jobs() {
-    return List.copyOf(packs.keySet());
+  /** Returns whether a job has or has paid for some of it. */
+  boolean isOf(String job) {
+    return packs.containsKey(job);
   }
 
   BigDecimal kept() {

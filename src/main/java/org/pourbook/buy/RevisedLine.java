@@ -12,7 +12,7 @@ import org.pourbook.takeoff.MaterialKey;
  * @param unit the material's own unit
  * @param packHolds own units in one order unit
  * @param before ordered before
- * @param now needed now
+ * @param now needed now: before + besides - back, but for what jobs that share leave one another
  * @param besides to be ordered besides
  * @param back can be sent back
  * @param unitPrice of what is ordered besides, else of what was ordered
@@ -37,10 +37,4 @@ public record RevisedLine(
     Optional<Money> amount,
     Money credit,
     Money inAll,
-    String standing) {
-
-  /** Returns what is ordered in all, when the rest is sent back. */
-  public BigDecimal inAllPacks() {
-    return before.add(besides).subtract(back);
-  }
-}
+    String standing) {}

@@ -68,7 +68,7 @@ final class RevisedLines {
         (job, packs) -> {
           Row row = new Row(item.first().key().normal(), own.kind(), job, item.id());
           Optional<Line> line = Optional.ofNullable(bought.remove(row));
-          boolean any = item.packsOf(job).signum() > 0 || packs.signum() > 0 || line.isPresent();
+          boolean any = item.isOf(job) || packs.signum() > 0 || line.isPresent();
           if (any) {
             lines.add(line(job, item, packs, back.getOrDefault(job, NONE), line, standing));
           }

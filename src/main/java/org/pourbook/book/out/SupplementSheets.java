@@ -99,7 +99,7 @@ final class SupplementSheets {
             Column.text("Standing", 24, RevisedLine::standing),
             Column.text("Supplier", 18, RevisedLine::supplier),
             Column.text("Item", 11, RevisedLine::item),
-            packs("Packs", RevisedLine::inAllPacks),
+            packs("Packs", RevisedLine::now),
             Column.number("Pack holds", Look.NUMBER, 8, RevisedLine::packHolds),
             Column.text("Own unit", 6, RevisedLine::unit),
             Column.money("Amount in all", 11, RevisedLine::inAll).inTotal()),

@@ -37,7 +37,7 @@ class DemoWorkbooksTest {
 
   @Test
   void theDemoWorkbooksHoldWhatTheCsvFilesHold() throws IOException {
-    for (String name : List.of("jobs", "prices")) {
+    for (String name : List.of("jobs", "prices", "revised")) {
       Path kept = DEMO.resolve(name + ".xlsx");
       Path written = folder.resolve(name + ".xlsx");
       write(name, written);
@@ -71,7 +71,10 @@ class DemoWorkbooksTest {
         sheets.add(new TemplateSheet(input, UnitSystem.FT_IN, rows(input, file)));
       }
     }
-    String title = name.equals("jobs") ? "Demo jobs, all invented" : "Demo prices, all invented";
+    String title =
+        name.equals("prices")
+            ? "Demo prices, all invented"
+            : name.equals("jobs") ? "Demo jobs, all invented" : "Demo jobs revised, all invented";
     WorkbookFile.writeWorkbook(sheets, new Paper(false, title), title, target, true);
   }
 
