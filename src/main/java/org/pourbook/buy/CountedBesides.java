@@ -3,7 +3,10 @@ package org.pourbook.buy;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.pourbook.takeoff.Material.Planning;
 
 /** Materials by whole packs: what is in hand goes first, then packs are bought. */
@@ -11,29 +14,56 @@ final class CountedBesides {
 
   private CountedBesides() {}
 
-  /** Returns what is left to buy for a pool; what is over is given back in whole packs. */
+  /**
+   * Returns what is left to buy for a pool; what is over is given back in whole packs. Each job
+   * uses its own first, then what others have over.
+   */
   static List<Lot> open(Pool pool) {
-    double free = pool.items().stream().mapToDouble(i -> i.packs().doubleValue() * i.held()).sum();
+    Map<String, Double> free = new TreeMap<>();
+    for (ItemInHand item : pool.items()) {
+      for (String job : pool.jobs()) {
+        free.merge(job, item.packsOf(job).doubleValue() * item.held(), Double::sum);
+      }
+    }
+    Map<Portion, Double> brought = new IdentityHashMap<>();
+    List<Portion> portions =
+        pool.now().stream()
+            .flatMap(lot -> lot.portions().stream())
+            .sorted(Comparator.comparing(Portion::delivery))
+            .toList();
+    portions.forEach(portion -> bring(portion, portion.job().code(), free, brought));
+    pool.jobs().forEach(job -> portions.forEach(portion -> bring(portion, job, free, brought)));
     List<Lot> open = new ArrayList<>();
-    int spare = 0;
     for (Lot lot : pool.now()) {
       List<Portion> left = new ArrayList<>();
-      List<Portion> portions =
-          lot.portions().stream().sorted(Comparator.comparing(Portion::delivery)).toList();
-      for (Portion portion : portions) {
-        double brought = Math.min(free, portion.needed());
-        free -= brought;
-        if (Packs.exact(portion.needed() - brought).signum() > 0) {
-          left.add(portion.after(brought));
+      for (Portion portion : lot.portions()) {
+        double has = brought.getOrDefault(portion, 0.0);
+        if (Packs.exact(portion.needed() - has).signum() > 0) {
+          left.add(portion.after(has));
         }
       }
       if (!left.isEmpty()) {
         open.add(lot.reducedTo(left));
       }
-      spare += lot.planning() == Planning.STRIPS ? CountedOptions.spare(lot) : 0;
     }
-    giveBack(pool, free, spare);
+    double over = free.values().stream().mapToDouble(Double::doubleValue).sum();
+    giveBack(pool, over, spare(pool));
     return open;
+  }
+
+  private static void bring(
+      Portion portion, String from, Map<String, Double> free, Map<Portion, Double> brought) {
+    double has = free.getOrDefault(from, 0.0);
+    double taken = Math.min(has, portion.needed() - brought.getOrDefault(portion, 0.0));
+    free.put(from, has - taken);
+    brought.merge(portion, taken, Double::sum);
+  }
+
+  private static int spare(Pool pool) {
+    return pool.now().stream()
+        .filter(lot -> lot.planning() == Planning.STRIPS)
+        .mapToInt(CountedOptions::spare)
+        .sum();
   }
 
   /** The dearest items go back first. */

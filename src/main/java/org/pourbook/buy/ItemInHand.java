@@ -1,6 +1,7 @@
 package org.pourbook.buy;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -12,7 +13,8 @@ final class ItemInHand {
   /** What tells items apart; of unpriced stock {@code item} is its length. */
   record Id(String supplier, String item, String orderUnit, BigDecimal held) {
     static Id of(String supplier, String item, String orderUnit, double held) {
-      return new Id(supplier, item, orderUnit, Packs.exact(held));
+      return new Id(
+          supplier, item, orderUnit, BigDecimal.valueOf(held).setScale(6, RoundingMode.HALF_UP));
     }
   }
 

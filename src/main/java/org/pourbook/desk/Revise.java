@@ -86,10 +86,17 @@ public final class Revise {
     all.sort(Comparator.comparing(Problem::place));
     return new Revised(
         found.stream().map(this::asked).toList(),
-        new Estimate(now, are, supplement.besides(), all, version),
+        new Estimate(read(), are, supplement.besides(), all, version),
         supplement,
         totals(supplement),
         newBolts(were, are));
+  }
+
+  /** Returns the input with the earlier order among its files. */
+  private Batch read() {
+    Set<Batch.InputFile> files = new LinkedHashSet<>(earlier.book().batch().files());
+    files.addAll(now.files());
+    return new Batch(now.jobs(), now.prices(), now.given(), List.copyOf(files));
   }
 
   private Stream<Job> revised(List<Job> jobs) {

@@ -94,7 +94,8 @@ public final class OrderReader {
 
   /** Returns whether a place is on a sheet of what was ordered. */
   static boolean isOfMaterials(Place place) {
-    return Heading.key(place.sheet()).equals(Heading.key(MATERIALS));
+    String sheet = place.sheet().replaceFirst("(?i)\\.csv$", "");
+    return Heading.key(sheet).equals(Heading.key(MATERIALS));
   }
 
   private void noteOthers(RawBook book) {
