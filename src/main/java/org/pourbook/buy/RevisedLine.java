@@ -37,4 +37,10 @@ public record RevisedLine(
     Optional<Money> amount,
     Money credit,
     Money inAll,
-    String standing) {}
+    String standing) {
+
+  /** Returns whether something is to be ordered or can be sent back. */
+  public boolean isAnyToDo() {
+    return besides.signum() > 0 || back.signum() > 0;
+  }
+}

@@ -30,7 +30,8 @@ final class RevisedLines {
   }
 
   /**
-   * Returns the rows, by job in that order, then material and size.
+   * Returns the rows, those to order or send back first; by job in that order, then material and
+   * size.
    *
    * @param prices that hold now
    */
@@ -41,7 +42,8 @@ final class RevisedLines {
     rows.bought.values().forEach(line -> rows.lines.add(onlyBesides(line)));
     left.forEach(row -> rows.lines.add(leftAsOrdered(row)));
     rows.lines.sort(
-        Comparator.comparing((RevisedLine line) -> jobs.indexOf(line.job()))
+        Comparator.comparing((RevisedLine line) -> !line.isAnyToDo())
+            .thenComparing(line -> jobs.indexOf(line.job()))
             .thenComparing(RevisedLine::key, Lots.TRADE_ORDER));
     return rows.lines;
   }

@@ -39,10 +39,10 @@ final class SupplementSheets {
         List.of(
             Column.text("Job", 12, JobRevision::job),
             Column.text("Description", 30, JobRevision::description),
-            Column.money(BEFORE, 12, JobRevision::before).inTotal(),
-            Column.money(GOODS, 12, JobRevision::goods).inTotal(),
-            Column.money(FEES, 11, JobRevision::fees).inTotal(),
-            Column.money(TAX, 11, JobRevision::tax).inTotal(),
+            Column.money(BEFORE, 13, JobRevision::before).inTotal(),
+            Column.money(GOODS, 14, JobRevision::goods).inTotal(),
+            Column.money(FEES, 13, JobRevision::fees).inTotal(),
+            Column.money(TAX, 12, JobRevision::tax).inTotal(),
             Column.money(CREDIT, 11, JobRevision::credit).inTotal(),
             Column.money(CREDIT_TAX, 10, JobRevision::creditTax).inTotal(),
             Column.<JobRevision>of("Total", Look.MONEY, 12, SupplementSheets::total).inTotal(),
@@ -83,9 +83,10 @@ final class SupplementSheets {
     return SheetSpec.landscape(
         "Materials",
         "What was ordered, what is needed now, what to order besides and what can be sent back, in"
-            + " order units. What is already bought is used first.",
+            + " order units. What is already bought is used first; rows with something to do come"
+            + " first.",
         List.of(
-            Column.text("Job", 11, RevisedLine::job),
+            Column.text("Job", 12, RevisedLine::job),
             Column.text("Material", 16, line -> line.key().material()),
             Column.text("Size", 11, line -> line.key().size()),
             packs(ORDERED, RevisedLine::before),
