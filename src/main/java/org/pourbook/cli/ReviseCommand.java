@@ -55,10 +55,17 @@ final class ReviseCommand implements Callable<Integer> {
       description = "Price book that holds now; else the one in JOBS, else the earlier order's.")
   private @Nullable Path prices;
 
+  @Option(
+      names = "--practice",
+      paramLabel = "FILE",
+      description = "Learnt waste allowances, where the earlier order took them.")
+  private @Nullable Path practice;
+
   @Override
   public Integer call() throws IOException {
     List<Path> inputs = new ArrayList<>(List.of(order, jobs));
     Optional.ofNullable(prices).ifPresent(inputs::add);
+    Optional.ofNullable(practice).ifPresent(inputs::add);
     Path target = output.resolve(jobs, "-supplement.xlsx", inputs);
     Checked<EarlierOrder> earlier = EarlierOrders.read(order);
     Checked<Batch> now = now(earlier.value().book().batch());
@@ -90,10 +97,14 @@ final class ReviseCommand implements Callable<Integer> {
    * Returns the jobs as they are now, with the earlier order's prices where there are no others.
    */
   private Checked<Batch> now(Batch before) throws IOException {
-    Checked<Batch> read = JobsReader.read(jobs, Optional.ofNullable(prices));
+    Checked<Batch> read = read(Optional.ofNullable(prices));
     return prices == null && !hasPrices(read.value()) && hasPrices(before)
-        ? JobsReader.read(jobs, Optional.of(order))
+        ? read(Optional.of(order))
         : read;
+  }
+
+  private Checked<Batch> read(Optional<Path> book) throws IOException {
+    return JobsReader.read(jobs, book, Optional.ofNullable(practice));
   }
 
   private static boolean hasPrices(Batch batch) {

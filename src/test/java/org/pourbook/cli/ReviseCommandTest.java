@@ -299,6 +299,21 @@ class ReviseCommandTest {
   }
 
   @Test
+  void anOrderWithLearntPracticeIsRevisedWithIt() throws IOException {
+    Path learnt =
+        Files.writeString(folder.resolve("learnt.csv"), "Job,Setting,Value\n,Waste allowance,15\n");
+    Path with = folder.resolve("with.xlsx");
+    String prices = "demo-data/prices";
+    assertEquals(
+        0, run("estimate", JOBS, "--prices", prices, "--practice", learnt, "-o", with), err);
+    Path found = folder.resolve("found");
+    assertEquals(0, run("revise", with, JOBS, "--practice", learnt, "-o", found), err);
+    assertTrue(out.startsWith("0 changes, 0.00 ordered besides, 0.00 to send back"), out);
+    assertEquals(0, revise(with, JOBS), err);
+    assertEquals("Practice", sheet("Changes found").get(0).get("Sheet"));
+  }
+
+  @Test
   void whatIsNoOrderWorkbookIsOneSentence() {
     assertEquals(4, revise(JOBS, REVISED));
     assertEquals(1, err.lines().count(), err);
