@@ -3,6 +3,7 @@ package org.pourbook.buy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.pourbook.cut.CutPlanner;
 import org.pourbook.job.Job;
 import org.pourbook.problem.Problem;
@@ -13,11 +14,13 @@ public final class Buyer {
 
   private final PriceBook prices;
   private final CutPlanner planner;
+  private final int after;
   private final List<Problem> problems = new ArrayList<>();
 
-  private Buyer(PriceBook prices, CutPlanner planner) {
+  private Buyer(PriceBook prices, CutPlanner planner, int after) {
     this.prices = prices;
     this.planner = planner;
+    this.after = after;
   }
 
   /**
@@ -25,21 +28,54 @@ public final class Buyer {
    * price; nothing is left out.
    */
   public static Bought buy(List<TakeOff> takeOffs, PriceBook prices, CutPlanner planner) {
-    return new Buyer(prices, planner).buy(takeOffs);
+    return new Buyer(prices, planner, 0).buy(takeOffs);
+  }
+
+  /** What was bought, and how each lot was met. */
+  record Met(Bought bought, List<Choice> choices) {}
+
+  /**
+   * Returns what is bought beside an earlier order.
+   *
+   * @param settled lots that what the earlier order brings meets whole
+   * @param open what is left to buy
+   * @param after how many orders were numbered before
+   */
+  static Met besides(
+      List<TakeOff> takeOffs,
+      List<Choice> settled,
+      List<Lot> open,
+      PriceBook prices,
+      CutPlanner planner,
+      int after) {
+    Buyer buyer = new Buyer(prices, planner, after);
+    List<Choice> choices = new ArrayList<>(settled);
+    choices.addAll(CheapestTotal.choose(open.stream().map(buyer::offered).toList()));
+    return new Met(buyer.bought(takeOffs, choices, lot -> List.of()), List.copyOf(choices));
   }
 
   private Bought buy(List<TakeOff> takeOffs) {
-    List<Job> jobs = takeOffs.stream().map(TakeOff::job).toList();
     List<Offered> offered = Lots.of(takeOffs, prices).stream().map(this::offered).toList();
-    List<Choice> choices = CheapestTotal.choose(offered);
+    return bought(
+        takeOffs, CheapestTotal.choose(offered), lot -> ways(lot, prices, planner).options());
+  }
+
+  /**
+   * Returns the orders that choices make.
+   *
+   * @param alone the ways to meet one job's part of a lot, for what sharing saves
+   */
+  private Bought bought(
+      List<TakeOff> takeOffs, List<Choice> choices, Function<Lot, List<Option>> alone) {
+    List<Job> jobs = takeOffs.stream().map(TakeOff::job).toList();
     List<OrderDraft> drafts = OrderDrafts.of(choices);
-    List<Line> lines = JobLines.of(jobs, choices, drafts);
+    List<Line> lines = JobLines.of(jobs, choices, drafts, after);
     Loads.Result loads = Loads.of(takeOffs, choices);
     List<Bought.BuyCaution> cautions = new ArrayList<>(BuyCautions.of(choices));
     cautions.addAll(loads.cautions());
     return new Bought(
         lines,
-        Orders.of(drafts, lot -> ways(lot, prices, planner).options()),
+        Orders.of(drafts, after, alone),
         loads.loads(),
         CutSheets.of(choices),
         JobMoney.of(jobs, lines, drafts),
@@ -50,7 +86,11 @@ public final class Buyer {
   private Offered offered(Lot lot) {
     CutOptions.Result ways = ways(lot, prices, planner);
     notCut(lot, ways).ifPresent(problems::add);
-    return new Offered(lot, ways.options());
+    List<Option> bound =
+        ways.options().stream()
+            .filter(option -> option.supplier().map(Supplier::name).equals(lot.onlyFrom()))
+            .toList();
+    return new Offered(lot, bound.isEmpty() ? ways.options() : bound);
   }
 
   /** Returns what is told where no stock on offer holds a piece. */

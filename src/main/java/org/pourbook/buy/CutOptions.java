@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.pourbook.cut.CutJob;
 import org.pourbook.cut.CutPlanner;
 import org.pourbook.cut.CutResult;
@@ -51,6 +52,22 @@ final class CutOptions {
       standing = COMMON_PRACTICE)
   static Result of(Lot lot, PriceBook prices, CutPlanner planner) {
     return new CutOptions(lot, prices, planner).all();
+  }
+
+  /**
+   * Returns the plan over what an earlier order brings alone, worth as little as possible so that
+   * most can be sent back; empty where that is not enough.
+   */
+  static Optional<Option> fromHand(Lot lot, CutPlanner planner) {
+    if (lot.inHand().isEmpty()) {
+      return Optional.empty();
+    }
+    CutOptions options = new CutOptions(lot, PriceBook.EMPTY, planner);
+    CutResult result = planner.plan(options.cutJob(StockInHand.offered(lot.inHand(), false)));
+    return result instanceof CutResult.Planned plan
+        ? Optional.of(
+            CutPurchases.option(lot, options.pieces, List.of(), plan, PriceBook.EMPTY, false))
+        : Optional.empty();
   }
 
   private Result all() {
@@ -102,19 +119,29 @@ final class CutOptions {
   }
 
   private CutJob cutJob(List<CutStock> stock, boolean inStockOnly) {
-    Length longest = stock.stream().map(CutStock::length).reduce(Length.ZERO, Length::max);
+    List<CutJob.Stock> offered = new ArrayList<>();
+    for (CutStock item : stock) {
+      int limit = inStockOnly ? item.limit() : Integer.MAX_VALUE;
+      offered.add(
+          new CutJob.Stock(Integer.toString(offered.size()), item.length(), cost(item), limit));
+    }
+    offered.addAll(StockInHand.offered(lot.inHand(), true));
+    return cutJob(offered);
+  }
+
+  /** Stock without a price costs its length where some is in hand, so that this is cut first. */
+  private long cost(CutStock item) {
+    boolean byLength = item.offer().isEmpty() && !lot.inHand().isEmpty();
+    return byLength ? item.length().nanometres() / 1000 : item.costMicros();
+  }
+
+  private CutJob cutJob(List<CutJob.Stock> offered) {
+    Length longest = offered.stream().map(CutJob.Stock::length).reduce(Length.ZERO, Length::max);
     List<CutJob.Piece> wanted = new ArrayList<>();
     for (CutPiece piece : pieces) {
       PieceNeed need = piece.need();
       Length length = uncut(need.length(), longest);
       wanted.add(new CutJob.Piece(length, need.count(), Integer.toString(wanted.size())));
-    }
-    List<CutJob.Stock> offered = new ArrayList<>();
-    for (CutStock item : stock) {
-      int limit = inStockOnly ? item.limit() : Integer.MAX_VALUE;
-      offered.add(
-          new CutJob.Stock(
-              Integer.toString(offered.size()), item.length(), item.costMicros(), limit));
     }
     return new CutJob(wanted, offered, kerf(), step());
   }

@@ -43,7 +43,10 @@ final class CutPurchases {
       boolean beyondStock) {
     CutPurchases made = new CutPurchases(lot, pieces, stock, plan);
     Optional<Supplier> supplier =
-        stock.get(0).offer().map(offer -> prices.supplierOf(offer.first()));
+        stock.stream()
+            .findFirst()
+            .flatMap(CutStock::offer)
+            .map(offer -> prices.supplierOf(offer.first()));
     List<Told> cautions =
         beyondStock && supplier.isPresent()
             ? List.of(
@@ -61,6 +64,9 @@ final class CutPurchases {
   private List<Purchase> purchases() {
     Map<Integer, TreeMap<Delivery, Integer>> counts = new TreeMap<>();
     for (CutResult.Pattern pattern : plan.patterns()) {
+      if (StockInHand.isOf(pattern)) {
+        continue;
+      }
       counts
           .computeIfAbsent(stockOf(pattern), k -> new TreeMap<>())
           .merge(firstNeeded(pattern), pattern.times(), Integer::sum);
@@ -96,7 +102,7 @@ final class CutPurchases {
 
   /** Adds the spare pieces: of the longest stock used, on its first delivery. */
   private void addSpares(Map<Integer, TreeMap<Delivery, Integer>> counts) {
-    int spare = CountedOptions.spare(lot);
+    int spare = Math.max(0, CountedOptions.spare(lot) - StockInHand.left(lot.inHand(), plan));
     counts.entrySet().stream()
         .max(Comparator.comparing(entry -> stock.get(entry.getKey()).length()))
         .ifPresent(

@@ -25,4 +25,9 @@ public record CutSheet(
     jobs = List.copyOf(jobs);
     patterns = List.copyOf(patterns);
   }
+
+  /** Returns whether a pattern's stock comes from an earlier order. */
+  public static boolean isInHand(CutResult.Pattern pattern) {
+    return StockInHand.isOf(pattern);
+  }
 }

@@ -22,9 +22,9 @@ final class JobLines {
 
   private final Map<Purchase, Map<String, Brought>> brought = new IdentityHashMap<>();
 
-  private JobLines(List<OrderDraft> drafts) {
+  private JobLines(List<OrderDraft> drafts, int after) {
     for (int i = 0; i < drafts.size(); i++) {
-      String number = Orders.number(i);
+      String number = Orders.number(after + i);
       for (OrderDraft.Good good : drafts.get(i).goods()) {
         Map<String, Brought> byJob =
             brought.computeIfAbsent(good.purchase(), k -> new LinkedHashMap<>());
@@ -39,9 +39,13 @@ final class JobLines {
     }
   }
 
-  /** Returns the lines: by job in the batch's order, then material and size. */
-  static List<Line> of(List<Job> jobs, List<Choice> choices, List<OrderDraft> drafts) {
-    JobLines lines = new JobLines(drafts);
+  /**
+   * Returns the lines: by job in the batch's order, then material and size.
+   *
+   * @param after how many orders were numbered before
+   */
+  static List<Line> of(List<Job> jobs, List<Choice> choices, List<OrderDraft> drafts, int after) {
+    JobLines lines = new JobLines(drafts, after);
     Map<String, List<JobPart>> parts = new LinkedHashMap<>();
     jobs.forEach(job -> parts.put(job.code(), new ArrayList<>()));
     for (Choice choice : choices) {

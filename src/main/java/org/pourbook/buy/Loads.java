@@ -58,6 +58,9 @@ final class Loads {
     String key = job.code() + "|" + pour.number();
     List<Double> volumes = order.plan().loadsM3();
     List<String> covers = covers(order);
+    if (order.portion().before() > 0) {
+      busy.merge(key, times.minutesFor(order.portion().before()), Math::max);
+    }
     for (int i = 0; i < volumes.size(); i++) {
       double volume = volumes.get(i);
       double minutes = busy.getOrDefault(key, 0.0);

@@ -3,6 +3,7 @@ package org.pourbook.buy;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.pourbook.job.Job;
 import org.pourbook.takeoff.Material.Planning;
@@ -15,15 +16,42 @@ import org.pourbook.takeoff.MaterialKey;
  * @param service counted under Services, not Materials
  * @param delivered brought by the supplier, so that a delivery fee may be due
  * @param portions several jobs with one delivery, or one job with one delivery or more
+ * @param inHand stock that an earlier order brings, to be cut before any is bought
+ * @param onlyFrom the supplier who must bring it, where one has begun to
  */
 record Lot(
     MaterialKey key,
     Planning planning,
     boolean service,
     boolean delivered,
-    List<Portion> portions) {
+    List<Portion> portions,
+    List<StockInHand> inHand,
+    Optional<String> onlyFrom) {
   Lot {
     portions = List.copyOf(portions);
+    inHand = List.copyOf(inHand);
+  }
+
+  Lot(
+      MaterialKey key,
+      Planning planning,
+      boolean service,
+      boolean delivered,
+      List<Portion> portions) {
+    this(key, planning, service, delivered, portions, List.of(), Optional.empty());
+  }
+
+  /** Returns what is left of it to buy. */
+  Lot reducedTo(List<Portion> left) {
+    return new Lot(key, planning, service, delivered, left, inHand, onlyFrom);
+  }
+
+  Lot withInHand(List<StockInHand> stock) {
+    return new Lot(key, planning, service, delivered, portions, stock, onlyFrom);
+  }
+
+  Lot onlyFrom(String supplier) {
+    return new Lot(key, planning, service, delivered, portions, inHand, Optional.of(supplier));
   }
 
   /** Returns the unit in which prices' packs are understood: the first job's. */

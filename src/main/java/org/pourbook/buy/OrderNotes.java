@@ -21,7 +21,12 @@ final class OrderNotes {
    */
   static List<String> of(OrderDraft draft, Optional<Money> saving) {
     List<String> notes = new ArrayList<>();
-    draft.pours().forEach(pour -> notes.add(concrete(pour, draft)));
+    for (PourOrder pour : draft.pours()) {
+      notes.add(concrete(pour, draft));
+      if (pour.portion().before() > 0) {
+        notes.add(besides(pour));
+      }
+    }
     saving
         .filter(money -> money.compareTo(Money.ZERO) > 0)
         .ifPresent(money -> notes.add(shared(draft, money)));
@@ -34,6 +39,15 @@ final class OrderNotes {
   private static String shared(OrderDraft draft, Money saving) {
     String jobs = draft.jobs().stream().map(Job::code).collect(Collectors.joining(", "));
     return "Shared by " + jobs + ": " + saving + " less than ordered apart, before tax.";
+  }
+
+  private static String besides(PourOrder order) {
+    Job job = order.portion().job();
+    double before = order.portion().before();
+    return volume(before, job)
+        + " are ordered before. Where the plant raises that order to "
+        + volume(before + order.plan().orderM3(), job)
+        + ", the load fees here fall away.";
   }
 
   private static String concrete(PourOrder order, OrderDraft draft) {
@@ -56,7 +70,9 @@ final class OrderNotes {
             + order.plan().loadsM3().stream()
                 .map(load -> number(load, job))
                 .collect(Collectors.joining(" + ")));
-    parts.add("first truck " + pour.start());
+    if (order.portion().before() <= 0) {
+      parts.add("first truck " + pour.start());
+    }
     if (order.plan().loadsM3().size() > 1 && draft.supplier().isPresent()) {
       PlacingTimes times = PlacingTimes.of(order.portion(), draft.supplier().get());
       long minutes = Math.round(times.minutesFor(order.plan().loadsM3().get(0)));

@@ -19,12 +19,13 @@ final class Orders {
   /**
    * Returns the orders, numbered in the order of the drafts.
    *
+   * @param after how many orders were numbered before
    * @param options the ways to meet a lot, for what sharing saves
    */
-  static List<Order> of(List<OrderDraft> drafts, Function<Lot, List<Option>> options) {
+  static List<Order> of(List<OrderDraft> drafts, int after, Function<Lot, List<Option>> options) {
     List<Order> orders = new ArrayList<>();
     for (OrderDraft draft : drafts) {
-      orders.add(order(number(orders.size()), draft, SharedSaving.of(draft, options)));
+      orders.add(order(number(after + orders.size()), draft, SharedSaving.of(draft, options)));
     }
     return orders;
   }

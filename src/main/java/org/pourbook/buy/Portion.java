@@ -11,6 +11,7 @@ import org.pourbook.takeoff.PieceNeed;
  *
  * @param net in the base unit of {@code unit}
  * @param needed net with its allowance, likewise; of cut-planned and strip materials the net
+ * @param before what an earlier order brings of it besides, likewise
  * @param pieces of a cut-planned material
  * @param concrete of ready-mixed concrete
  */
@@ -21,9 +22,22 @@ record Portion(
     OwnUnit unit,
     double net,
     double needed,
+    double before,
     List<PieceNeed> pieces,
     Optional<ConcreteNeed> concrete) {
   Portion {
     pieces = List.copyOf(pieces);
+  }
+
+  /** Returns what is left to buy where an earlier order brings a part of it. */
+  Portion after(double brought) {
+    return ordered(brought, needed - brought);
+  }
+
+  /** Returns the same with so much left to buy, which an order step may have rounded up. */
+  Portion ordered(double brought, double left) {
+    double share = needed > 0 ? left / needed : 0;
+    return new Portion(
+        job, pour, delivery, unit, net * share, left, before + brought, pieces, concrete);
   }
 }

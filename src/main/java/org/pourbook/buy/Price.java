@@ -50,6 +50,7 @@ public record Price(
         supplier,
         orderUnit,
         pack,
+        packUnit,
         price,
         from,
         stockLength,

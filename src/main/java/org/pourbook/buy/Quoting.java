@@ -70,7 +70,7 @@ public final class Quoting {
     return new Quoted(
         List.copyOf(asked.values()),
         lines(),
-        Orders.of(drafts, lot -> List.of()),
+        Orders.of(drafts, 0, lot -> List.of()),
         CutSheets.of(choices),
         all.stream().flatMap(answer -> answer.problem().stream()).toList());
   }

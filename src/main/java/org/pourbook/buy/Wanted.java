@@ -122,6 +122,7 @@ final class Wanted {
                   unit,
                   fromPieces ? pieces : sum.net,
                   fromPieces ? pieces : sum.needed,
+                  0,
                   sum.pieces,
                   sum.concrete));
         });

@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
       EstimateCommand.class,
       QuoteCommand.class,
       CompareCommand.class,
+      ReviseCommand.class,
       ReconcileCommand.class,
       HelpCommand.class
     },

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.pourbook.buy.JobTotals;
 import org.pourbook.desk.Estimate;
+import org.pourbook.desk.Revised;
 import org.pourbook.measure.Money;
 
 /** The one line that says what a command did. */
@@ -23,6 +24,27 @@ final class Told {
         + total
         + " "
         + estimate.batch().prices().currency()
+        + lacking
+        + ", written to "
+        + target
+        + ".";
+  }
+
+  /** Returns {@code 4 changes, 182.40 besides, 20.00 back, new total 48393.57 USD, …} */
+  static String of(Revised revised, Path target) {
+    List<Revised.JobRevision> totals = revised.totals();
+    int unpriced = totals.stream().mapToInt(Revised.JobRevision::unpriced).sum();
+    String lacking =
+        unpriced == 0 ? "" : " (incomplete: " + count(unpriced, "line") + " without a price)";
+    return count(revised.changes().size(), "change")
+        + ", "
+        + Money.sum(totals.stream().map(Revised.JobRevision::besides).toList())
+        + " ordered besides, "
+        + Money.sum(totals.stream().map(Revised.JobRevision::back).toList())
+        + " to send back, new total "
+        + Money.sum(totals.stream().map(Revised.JobRevision::total).toList())
+        + " "
+        + revised.estimate().batch().prices().currency()
         + lacking
         + ", written to "
         + target

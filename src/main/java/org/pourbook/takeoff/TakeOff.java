@@ -36,6 +36,12 @@ public record TakeOff(
     strips = List.copyOf(strips);
   }
 
+  /** Returns the same with other bolts. */
+  public TakeOff withBolts(List<BoltPiece> bolts) {
+    return new TakeOff(
+        job, quantities, pieces, concrete, bolts, barMarks, joints, cautions, ready, strips);
+  }
+
   /** Returns whether a material is work or hire, to which no goods are delivered. */
   public boolean isService(MaterialKey key) {
     return Material.named(key.material())

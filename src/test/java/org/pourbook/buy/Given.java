@@ -326,6 +326,7 @@ final class Given {
           price.supplier(),
           price.orderUnit(),
           price.pack(),
+          price.packUnit(),
           price.price(),
           price.from(),
           price.stockLength(),

@@ -26,7 +26,7 @@ import org.pourbook.ticket.Ordered;
 /** Reads an order workbook as the office left it, in whatever program it was saved. */
 public final class OrderReader {
 
-  private static final String MATERIALS = "Materials";
+  static final String MATERIALS = "Materials";
   private static final Set<String> HEADINGS = Set.of("Job", "Material", "Packs", "Pack holds");
 
   /** The sheets that an order workbook is written with; others are the office's own. */
@@ -51,6 +51,7 @@ public final class OrderReader {
               "Rules",
               "Basis",
               "Plans",
+              "Changes found",
               TicketColumns.SHEET)
           .stream()
           .map(Heading::key)
@@ -91,6 +92,12 @@ public final class OrderReader {
         new OrderBook(batch.value(), reader.ordered(batch.value().jobs())), reader.problems);
   }
 
+  /** Returns whether a place is on a sheet of what was ordered. */
+  static boolean isOfMaterials(Place place) {
+    String sheet = place.sheet().replaceFirst("(?i)\\.csv$", "");
+    return Heading.key(sheet).equals(Heading.key(MATERIALS));
+  }
+
   private void noteOthers(RawBook book) {
     for (String name : book.names()) {
       boolean given =
@@ -122,7 +129,7 @@ public final class OrderReader {
     Draft draft =
         drafts.computeIfAbsent(
             new Key(job, key.normal()),
-            k -> new Draft(job, key, row.text("Unit"), new ArrayList<>(), new ArrayList<>()));
+            k -> new Draft(job, key, ownUnit(row), new ArrayList<>(), new ArrayList<>()));
     number(row, "Net").map(BigDecimal::doubleValue).ifPresent(draft.net()::add);
     draft
         .items()
@@ -130,11 +137,26 @@ public final class OrderReader {
             new Ordered.Item(
                 row.text("Supplier"),
                 row.text("Item"),
-                row.text("Order unit"),
+                orderUnit(row),
                 holds.get().doubleValue(),
                 packs.get(),
                 number(row, "Unit price"),
-                number(row, "Unit price").flatMap(p -> number(row, "Amount")).map(Money::rounded)));
+                number(row, "Unit price").flatMap(p -> amount(row)).map(Money::rounded)));
+  }
+
+  /** A supplement has order units under Unit, and what is ordered in all beside what is besides. */
+  private static String ownUnit(HeadedRows.Row row) {
+    String own = row.text("Own unit");
+    return own.isEmpty() ? row.text("Unit") : own;
+  }
+
+  private static String orderUnit(HeadedRows.Row row) {
+    String unit = row.text("Order unit");
+    return unit.isEmpty() ? row.text("Unit") : unit;
+  }
+
+  private static Optional<BigDecimal> amount(HeadedRows.Row row) {
+    return number(row, "Amount in all").or(() -> number(row, "Amount"));
   }
 
   private void refuse(HeadedRows.Row row, String heading) {

@@ -37,7 +37,8 @@ class DemoWorkbooksTest {
 
   @Test
   void theDemoWorkbooksHoldWhatTheCsvFilesHold() throws IOException {
-    for (String name : List.of("jobs", "prices", "lists/tallow-bridge", "lists/nettle-row")) {
+    for (String name :
+        List.of("jobs", "prices", "revised", "lists/tallow-bridge", "lists/nettle-row")) {
       Path kept = DEMO.resolve(name + ".xlsx");
       Path written = folder.resolve(name.replace('/', '-') + ".xlsx");
       write(name, written);
@@ -71,7 +72,10 @@ class DemoWorkbooksTest {
         sheets.add(new TemplateSheet(input, UnitSystem.FT_IN, rows(input, file)));
       }
     }
-    String title = name.equals("jobs") ? "Demo jobs, all invented" : "Demo prices, all invented";
+    String title =
+        name.equals("prices")
+            ? "Demo prices, all invented"
+            : name.equals("jobs") ? "Demo jobs, all invented" : "Demo jobs revised, all invented";
     WorkbookFile.writeWorkbook(sheets, new Paper(false, title), title, target, true);
   }
 

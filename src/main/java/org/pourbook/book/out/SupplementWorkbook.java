@@ -1,0 +1,95 @@
+package org.pourbook.book.out;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.pourbook.buy.Bought;
+import org.pourbook.buy.CutSheet;
+import org.pourbook.desk.Estimate;
+import org.pourbook.desk.Revised;
+import org.pourbook.takeoff.TakeOff;
+
+/** The supplement of an order: what changed, what is ordered besides, what can be sent back. */
+public final class SupplementWorkbook {
+
+  private static final String TITLE = "Supplement";
+
+  private SupplementWorkbook() {}
+
+  /**
+   * Writes the workbook to a {@code .xlsx} file, or one CSV a sheet into a folder; whole or not at
+   * all.
+   *
+   * @throws java.nio.file.FileAlreadyExistsException if the target exists and may not be replaced
+   * @throws IOException if the target cannot be written
+   */
+  public static void write(Revised revised, Path target, boolean overwrite) throws IOException {
+    boolean metric = !BatchUnits.of(revised.estimate().batch().jobs()).us();
+    WorkbookFile.write(sheets(revised), new Paper(metric, TITLE), TITLE, target, overwrite);
+  }
+
+  static List<Sheet> sheets(Revised revised) {
+    Estimate estimate = revised.estimate();
+    BatchUnits units = BatchUnits.of(estimate.batch().jobs());
+    SupplementSheets sheets = new SupplementSheets(revised);
+    OrdersSheet orders = new OrdersSheet(estimate, materialsOf(estimate, units));
+    OrderTotalsSheet totals = new OrderTotalsSheet(estimate, orders);
+    List<Sheet> all = new ArrayList<>();
+    all.add(sheets.summary());
+    all.add(sheets.changes());
+    all.add(RecordSheets.problems(estimate));
+    all.add(sheets.materials());
+    all.add(orders.spec());
+    all.add(totals.spec());
+    all.add(new OrderPages(orders, totals));
+    all.add(PourSheets.loads(estimate, units));
+    all.add(cutList(CutSheets.cutList(estimate.bought().cutSheets(), units)));
+    all.add(SteelSheets.bolts(with(estimate, revised.newBolts()), units));
+    all.add(RecordSheets.basis(estimate));
+    all.addAll(GivenSheets.specs(estimate.batch().given()));
+    return all;
+  }
+
+  /** Returns the cut list with where each stock piece comes from. */
+  private static SheetSpec<CutSheets.Row> cutList(SheetSpec<CutSheets.Row> plain) {
+    List<Column<CutSheets.Row>> columns = new ArrayList<>(plain.columns());
+    columns.add(
+        columns.size() - 1,
+        Column.text(
+            "Stock",
+            9,
+            row -> CutSheet.isInHand(row.pattern()) ? "ordered before" : "ordered besides"));
+    return SheetSpec.landscape(
+        plain.name(),
+        "How stock is cut where pieces have changed; other cut lists still hold.",
+        columns,
+        plain.rows());
+  }
+
+  /** The Materials of a supplement are others, so its orders stand on figures of their own. */
+  private static MaterialsSheet materialsOf(Estimate estimate, BatchUnits units) {
+    Bought bought = estimate.bought();
+    Estimate bare =
+        new Estimate(
+            estimate.batch(),
+            List.of(),
+            new Bought(
+                List.of(),
+                bought.orders(),
+                bought.loads(),
+                bought.cutSheets(),
+                bought.totals(),
+                bought.cautions(),
+                bought.problems()),
+            estimate.problems(),
+            estimate.version());
+    RulesSheet rules = new RulesSheet(RuleClasses.all(), Documents.read());
+    return new MaterialsSheet(bare, units, new TakeoffSheet(bare, rules));
+  }
+
+  private static Estimate with(Estimate estimate, List<TakeOff> takeOffs) {
+    return new Estimate(
+        estimate.batch(), takeOffs, estimate.bought(), estimate.problems(), estimate.version());
+  }
+}
