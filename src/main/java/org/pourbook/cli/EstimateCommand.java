@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.pourbook.book.out.OrderWorkbook;
-import org.pourbook.cut.FirstFitPlanner;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.Estimate;
 import org.pourbook.desk.Estimates;
@@ -31,6 +30,7 @@ final class EstimateCommand implements Callable<Integer> {
   @Mixin private Messages messages;
   @Mixin private Output output;
   @Mixin private JobsInput input;
+  @Mixin private Cutting cutting;
 
   @Option(
       names = "--practice",
@@ -63,7 +63,7 @@ final class EstimateCommand implements Callable<Integer> {
     int total = read.value().jobs().size();
     try (Progress progress = new Progress(spec.commandLine().getErr(), total, watched)) {
       return Estimates.estimate(
-          read.value(), read.problems(), new FirstFitPlanner(), Version.number(), progress);
+          read.value(), read.problems(), cutting.planner(), Version.number(), progress);
     }
   }
 }
