@@ -22,7 +22,8 @@ public final class Buyer {
 
   /**
    * Returns what is bought for the jobs. Whatever cannot be cut or priced is listed without a
-   * price; nothing is left out.
+   * price; nothing is left out. The ways to meet each lot are worked out in parallel, and taken in
+   * the lots' order, so that the number of cores changes nothing.
    */
   public static Bought buy(List<TakeOff> takeOffs, PriceBook prices, CutPlanner planner) {
     return new Buyer(prices, planner).buy(takeOffs);
@@ -30,7 +31,13 @@ public final class Buyer {
 
   private Bought buy(List<TakeOff> takeOffs) {
     List<Job> jobs = takeOffs.stream().map(TakeOff::job).toList();
-    List<Offered> offered = Lots.of(takeOffs, prices).stream().map(this::offered).toList();
+    List<Lot> lots = Lots.of(takeOffs, prices);
+    List<CutOptions.Result> ways =
+        lots.parallelStream().map(lot -> ways(lot, prices, planner)).toList();
+    List<Offered> offered = new ArrayList<>();
+    for (int i = 0; i < lots.size(); i++) {
+      offered.add(offered(lots.get(i), ways.get(i)));
+    }
     List<Choice> choices = CheapestTotal.choose(offered);
     List<OrderDraft> drafts = OrderDrafts.of(choices);
     List<Line> lines = JobLines.of(jobs, choices, drafts);
@@ -47,8 +54,7 @@ public final class Buyer {
         problems);
   }
 
-  private Offered offered(Lot lot) {
-    CutOptions.Result ways = ways(lot, prices, planner);
+  private Offered offered(Lot lot, CutOptions.Result ways) {
     notCut(lot, ways).ifPresent(problems::add);
     return new Offered(lot, ways.options());
   }

@@ -22,9 +22,11 @@ final class Orders {
    * @param options the ways to meet a lot, for what sharing saves
    */
   static List<Order> of(List<OrderDraft> drafts, Function<Lot, List<Option>> options) {
+    List<Optional<Money>> savings =
+        drafts.parallelStream().map(draft -> SharedSaving.of(draft, options)).toList();
     List<Order> orders = new ArrayList<>();
     for (OrderDraft draft : drafts) {
-      orders.add(order(number(orders.size()), draft, SharedSaving.of(draft, options)));
+      orders.add(order(number(orders.size()), draft, savings.get(orders.size())));
     }
     return orders;
   }
