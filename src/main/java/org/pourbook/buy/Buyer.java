@@ -1,11 +1,17 @@
 package org.pourbook.buy;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import org.pourbook.cut.CutPlanner;
 import org.pourbook.job.Job;
 import org.pourbook.problem.Problem;
+import org.pourbook.takeoff.MaterialKey;
 import org.pourbook.takeoff.TakeOff;
 
 /** Needs turned into orders, loads and money. */
@@ -13,11 +19,13 @@ public final class Buyer {
 
   private final PriceBook prices;
   private final CutPlanner planner;
+  private final List<OnHand> onHand;
   private final List<Problem> problems = new ArrayList<>();
 
-  private Buyer(PriceBook prices, CutPlanner planner) {
+  private Buyer(PriceBook prices, CutPlanner planner, List<OnHand> onHand) {
     this.prices = prices;
     this.planner = planner;
+    this.onHand = onHand;
   }
 
   /**
@@ -26,14 +34,22 @@ public final class Buyer {
    * the lots' order, so that the number of cores changes nothing.
    */
   public static Bought buy(List<TakeOff> takeOffs, PriceBook prices, CutPlanner planner) {
-    return new Buyer(prices, planner).buy(takeOffs);
+    return buy(takeOffs, prices, planner, List.of());
+  }
+
+  /**
+   * Returns what is bought where some boards and bars are there already: they are cut first, for
+   * the lots in the order in which these need them.
+   */
+  public static Bought buy(
+      List<TakeOff> takeOffs, PriceBook prices, CutPlanner planner, List<OnHand> onHand) {
+    return new Buyer(prices, planner, onHand).buy(takeOffs);
   }
 
   private Bought buy(List<TakeOff> takeOffs) {
     List<Job> jobs = takeOffs.stream().map(TakeOff::job).toList();
     List<Lot> lots = Lots.of(takeOffs, prices);
-    List<CutOptions.Result> ways =
-        lots.parallelStream().map(lot -> ways(lot, prices, planner)).toList();
+    List<CutOptions.Result> ways = ways(lots);
     List<Offered> offered = new ArrayList<>();
     for (int i = 0; i < lots.size(); i++) {
       offered.add(offered(lots.get(i), ways.get(i)));
@@ -46,12 +62,44 @@ public final class Buyer {
     cautions.addAll(loads.cautions());
     return new Bought(
         lines,
-        Orders.of(drafts, lot -> ways(lot, prices, planner).options()),
+        Orders.of(drafts, lot -> ways(lot, prices, planner, Yard.of(onHand, lot.key())).options()),
         loads.loads(),
         CutSheets.of(choices),
+        Yard.after(onHand, choices),
         JobMoney.of(jobs, lines, drafts),
         cautions,
         problems);
+  }
+
+  private List<CutOptions.Result> ways(List<Lot> lots) {
+    Map<Object, List<Integer>> groups = new LinkedHashMap<>();
+    for (int i = 0; i < lots.size(); i++) {
+      MaterialKey key = lots.get(i).key().normal();
+      groups
+          .computeIfAbsent(Yard.of(onHand, key).isEmpty() ? i : key, k -> new ArrayList<>())
+          .add(i);
+    }
+    Map<Integer, CutOptions.Result> ways = new ConcurrentHashMap<>();
+    groups.values().parallelStream().forEach(group -> ways.putAll(ways(lots, group)));
+    return IntStream.range(0, lots.size()).mapToObj(ways::get).toList();
+  }
+
+  /** Returns the ways to meet lots that share what is on hand, by their index. */
+  private Map<Integer, CutOptions.Result> ways(List<Lot> lots, List<Integer> group) {
+    Map<Integer, CutOptions.Result> ways = new LinkedHashMap<>();
+    List<OnHand> left = Yard.of(onHand, lots.get(group.get(0)).key());
+    List<Integer> first =
+        group.stream()
+            .sorted(
+                Comparator.comparing((Integer i) -> lots.get(i).deliveries().get(0))
+                    .thenComparing(i -> lots.get(i).jobs().get(0).code()))
+            .toList();
+    for (int i : first) {
+      CutOptions.Result result = ways(lots.get(i), prices, planner, left);
+      ways.put(i, result);
+      left = Yard.without(left, result.options());
+    }
+    return ways;
   }
 
   private Offered offered(Lot lot, CutOptions.Result ways) {
@@ -76,10 +124,15 @@ public final class Buyer {
 
   /** Returns the ways to meet a lot from the prices, and why it cannot be cut where that is so. */
   static CutOptions.Result ways(Lot lot, PriceBook prices, CutPlanner planner) {
+    return ways(lot, prices, planner, List.of());
+  }
+
+  private static CutOptions.Result ways(
+      Lot lot, PriceBook prices, CutPlanner planner, List<OnHand> there) {
     return switch (lot.planning()) {
       case CUT ->
           lot.hasPieces()
-              ? CutOptions.of(lot, prices, planner)
+              ? CutOptions.of(lot, prices, planner, there)
               : sure(CountedOptions.of(lot, prices));
       case COUNTED, STRIPS, SERVICE -> sure(CountedOptions.of(lot, prices));
       case BY_POUR -> sure(ConcreteOptions.of(lot, prices));

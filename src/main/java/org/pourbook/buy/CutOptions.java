@@ -30,18 +30,24 @@ final class CutOptions {
   private final Lot lot;
   private final PriceBook prices;
   private final CutPlanner planner;
+  private final List<CutStock> onHand;
   private final List<CutPiece> pieces = new ArrayList<>();
 
-  private CutOptions(Lot lot, PriceBook prices, CutPlanner planner) {
+  private CutOptions(Lot lot, PriceBook prices, CutPlanner planner, List<OnHand> onHand) {
     this.lot = lot;
     this.prices = prices;
     this.planner = planner;
+    this.onHand = onHand.stream().map(CutStock::of).toList();
     for (Portion portion : lot.portions()) {
       portion.pieces().forEach(piece -> pieces.add(new CutPiece(portion, piece)));
     }
   }
 
-  /** Returns an option a supplier; where none can be planned, one without a price, and why. */
+  /**
+   * Returns an option a supplier; where none can be planned, one without a price, and why.
+   *
+   * @param onHand cut before anything is bought
+   */
   @Source(
       rule = "CUT-1",
       says =
@@ -49,8 +55,8 @@ final class CutOptions {
               + " lengths are rounded up and stock lengths down to the Cut step",
       value = "kerf 1/8 in for boards, 0 for sheared bars; step 1/16 in or 1 mm",
       standing = COMMON_PRACTICE)
-  static Result of(Lot lot, PriceBook prices, CutPlanner planner) {
-    return new CutOptions(lot, prices, planner).all();
+  static Result of(Lot lot, PriceBook prices, CutPlanner planner, List<OnHand> onHand) {
+    return new CutOptions(lot, prices, planner, onHand).all();
   }
 
   private Result all() {
@@ -91,9 +97,11 @@ final class CutOptions {
             failures.add(who + ": no Stock length is given");
             return;
           }
-          CutResult result = planner.plan(cutJob(stock, inStockOnly));
+          List<CutStock> all = new ArrayList<>(stock);
+          all.addAll(onHand);
+          CutResult result = planner.plan(cutJob(all, inStockOnly));
           if (result instanceof CutResult.Planned plan) {
-            options.add(CutPurchases.option(lot, pieces, stock, plan, prices, !inStockOnly));
+            options.add(CutPurchases.option(lot, pieces, all, plan, prices, !inStockOnly));
           } else if (result instanceof CutResult.Impossible impossible) {
             failures.add(who + ": " + impossible.why());
           }
@@ -111,10 +119,12 @@ final class CutOptions {
     }
     List<CutJob.Stock> offered = new ArrayList<>();
     for (CutStock item : stock) {
-      int limit = inStockOnly ? item.limit() : Integer.MAX_VALUE;
       offered.add(
           new CutJob.Stock(
-              Integer.toString(offered.size()), item.length(), item.costMicros(), limit));
+              Integer.toString(offered.size()),
+              item.length(),
+              item.costMicros(),
+              item.limit(inStockOnly)));
     }
     return new CutJob(wanted, offered, kerf(), step());
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.pourbook.cut.CutJob;
 import org.pourbook.cut.CutResult;
 import org.pourbook.measure.LengthFormat;
 import org.pourbook.measure.Unit;
@@ -61,11 +62,17 @@ final class CutPurchases {
   private List<Purchase> purchases() {
     Map<Integer, TreeMap<Delivery, Integer>> counts = new TreeMap<>();
     for (CutResult.Pattern pattern : plan.patterns()) {
-      counts
-          .computeIfAbsent(stockOf(pattern), k -> new TreeMap<>())
-          .merge(firstNeeded(pattern), pattern.times(), Integer::sum);
+      if (stock.get(stockOf(pattern)).onHand().isEmpty()) {
+        counts
+            .computeIfAbsent(stockOf(pattern), k -> new TreeMap<>())
+            .merge(firstNeeded(pattern), pattern.times(), Integer::sum);
+      }
     }
     addSpares(counts);
+    if (counts.isEmpty()) {
+      // Everything comes from stock on hand; the need still has its row.
+      counts.put(0, new TreeMap<>());
+    }
     Map<Object, Purchase> purchases = new LinkedHashMap<>();
     counts.forEach(
         (index, byDelivery) -> {
@@ -156,6 +163,14 @@ final class CutPurchases {
         price, bought.item(), bought.held(), bought.orderUnit(), bought.needed(), bought.packs());
   }
 
+  /** Returns stock by the item that is bought, or as being there already. */
+  private CutJob.Stock inWords(CutJob.Stock indexed) {
+    CutStock item = stock.get(Integer.parseInt(indexed.id()));
+    String bought = item.offer().map(offer -> offer.first().item()).orElse("");
+    String id = item.onHand().isPresent() ? Yard.ON_HAND : bought;
+    return new CutJob.Stock(id, indexed.length(), indexed.costMicros(), indexed.limit());
+  }
+
   /** Returns the plan with places in words; patterns that then are alike are one. */
   private CutResult.Planned planInWords() {
     boolean shared = lot.jobs().size() > 1;
@@ -166,7 +181,7 @@ final class CutPurchases {
         cuts.add(new CutResult.Cut(cut.length(), cut.count(), pieceOf(cut).goesTo(shared)));
       }
       times.merge(
-          new CutResult.Pattern(pattern.stock(), 1, cuts, pattern.offcut()),
+          new CutResult.Pattern(inWords(pattern.stock()), 1, cuts, pattern.offcut()),
           pattern.times(),
           Integer::sum);
     }

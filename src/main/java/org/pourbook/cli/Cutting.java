@@ -1,7 +1,17 @@
 package org.pourbook.cli;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.pourbook.book.in.OffcutsFile;
 import org.pourbook.cut.CutPlanner;
 import org.pourbook.cut.OptimalPlanner;
+import org.pourbook.desk.Batch;
+import org.pourbook.problem.Checked;
+import org.pourbook.problem.Problem;
 import picocli.CommandLine.Option;
 
 /** How cuts are planned, shared by all commands that plan them. */
@@ -11,6 +21,29 @@ final class Cutting {
       names = "--prove",
       description = "Search longer where a cut plan is not proven the cheapest.")
   private boolean prove;
+
+  @Option(
+      names = "--offcuts",
+      paramLabel = "FILE",
+      description =
+          "Boards and bars on hand, cut before any are bought: an earlier order workbook, or a list"
+              + " with Material, Size, Stock length, Pieces.")
+  private @Nullable Path offcuts;
+
+  Optional<Path> offcuts() {
+    return Optional.ofNullable(offcuts);
+  }
+
+  /** Returns the batch with what is on hand, and the problems of its list besides. */
+  Checked<Batch> withOffcuts(Checked<Batch> read) throws IOException {
+    if (offcuts().isEmpty()) {
+      return read;
+    }
+    Checked<OffcutsFile.Offcuts> list = OffcutsFile.read(offcuts().get());
+    List<Problem> problems = new ArrayList<>(read.problems());
+    problems.addAll(list.problems());
+    return new Checked<>(read.value().with(list.value().offcuts(), list.value().files()), problems);
+  }
 
   CutPlanner planner() {
     return prove ? OptimalPlanner.proving() : OptimalPlanner.usual();

@@ -42,8 +42,9 @@ final class EstimateCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     List<Path> inputs = input.paths();
     Optional.ofNullable(practice).ifPresent(inputs::add);
+    cutting.offcuts().ifPresent(inputs::add);
     Path target = output.resolve(input.jobs(), "-order.xlsx", inputs);
-    Checked<Batch> read = input.read(Optional.ofNullable(practice));
+    Checked<Batch> read = cutting.withOffcuts(input.read(Optional.ofNullable(practice)));
     if (read.value().jobs().isEmpty()) {
       messages.problems(read.problems());
       messages.tell("pourbook: no job was usable, nothing is written.");

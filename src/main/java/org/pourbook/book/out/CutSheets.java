@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.pourbook.buy.CutSheet;
+import org.pourbook.buy.OnHand;
 import org.pourbook.cut.CutResult;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.LengthFormat;
@@ -39,6 +40,7 @@ final class CutSheets {
             "Stock length as read",
             Row::units,
             row -> Optional.of(row.pattern().stock().length())));
+    columns.add(Column.text("From", 12, row -> row.pattern().stock().id()));
     columns.add(Column.count("Pieces of stock", 8, row -> row.pattern().times()));
     columns.add(Column.text("Cuts", 38, CutSheets::cuts));
     columns.add(Column.text("Goes to", 38, CutSheets::goesTo));
@@ -74,6 +76,27 @@ final class CutSheets {
                     ? entry.getKey()
                     : entry.getKey() + " (" + entry.getValue() + ")")
         .collect(Collectors.joining(", "));
+  }
+
+  /** What lies in the yard afterwards; {@code estimate --offcuts} reads it. */
+  static SheetSpec<OnHand> offcuts(List<OnHand> offcuts, BatchUnits units) {
+    List<Column<OnHand>> columns = new ArrayList<>();
+    columns.add(Column.text("Material", 13, some -> some.key().material()));
+    columns.add(Column.text("Size", 8, some -> some.key().size()));
+    columns.add(Column.text("Units", 6, some -> some.units().label()));
+    columns.addAll(
+        BatchUnits.lengths(
+            units.lengthHeading("Stock length"),
+            "Stock length as read",
+            OnHand::units,
+            some -> Optional.of(some.length())));
+    columns.add(Column.count("Pieces", 8, OnHand::pieces));
+    columns.add(Column.text("From", 24, OnHand::from));
+    return SheetSpec.portrait(
+        "Offcuts",
+        "What is left over Keep offcuts, for the yard; the next estimate cuts it first (--offcuts).",
+        columns,
+        offcuts);
   }
 
   private static String read(Length length, UnitSystem units) {
