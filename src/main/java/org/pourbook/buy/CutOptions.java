@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.pourbook.cut.CutJob;
 import org.pourbook.cut.CutPlanner;
 import org.pourbook.cut.CutResult;
@@ -32,6 +33,9 @@ final class CutOptions {
   private final CutPlanner planner;
   private final List<CutStock> onHand;
   private final List<CutPiece> pieces = new ArrayList<>();
+
+  /** Why a supplier's stock is not enough. */
+  private final Map<String, String> whyNot = new LinkedHashMap<>();
 
   private CutOptions(Lot lot, PriceBook prices, CutPlanner planner, List<OnHand> onHand) {
     this.lot = lot;
@@ -101,9 +105,12 @@ final class CutOptions {
           all.addAll(onHand);
           CutResult result = planner.plan(cutJob(all, inStockOnly));
           if (result instanceof CutResult.Planned plan) {
-            options.add(CutPurchases.option(lot, pieces, all, plan, prices, !inStockOnly));
+            options.add(
+                CutPurchases.option(
+                    lot, pieces, all, plan, prices, Optional.ofNullable(whyNot.get(supplier))));
           } else if (result instanceof CutResult.Impossible impossible) {
             failures.add(who + ": " + impossible.why());
+            whyNot.putIfAbsent(supplier, impossible.why());
           }
         });
     return options;

@@ -33,7 +33,7 @@ final class CutPurchases {
    * Returns the option that a plan makes; ids of its stock and places are indexes of {@code stock}
    * and {@code pieces}.
    *
-   * @param beyondStock the plan takes more than is in stock, which the caution tells
+   * @param beyondStock why what is in stock is not enough for a plan; empty where it is
    */
   static Option option(
       Lot lot,
@@ -41,17 +41,18 @@ final class CutPurchases {
       List<CutStock> stock,
       CutResult.Planned plan,
       PriceBook prices,
-      boolean beyondStock) {
+      Optional<String> beyondStock) {
     CutPurchases made = new CutPurchases(lot, pieces, stock, plan);
     Optional<Supplier> supplier =
         stock.get(0).offer().map(offer -> prices.supplierOf(offer.first()));
     List<Told> cautions =
-        beyondStock && supplier.isPresent()
+        beyondStock.isPresent() && supplier.isPresent()
             ? List.of(
                 new Told(
                     lot.key()
-                        + ": nobody has enough in stock for the cut plan; ordered all the same,"
-                        + " ask "
+                        + ": nobody has enough in stock for the cut plan. "
+                        + beyondStock.get()
+                        + " Ordered all the same: ask "
                         + supplier.get().name(),
                     "CUT-1"))
             : List.of();
