@@ -49,8 +49,8 @@ final class CutSheets {
     columns.add(Column.text("From", 12, row -> row.pattern().stock().id()));
     columns.add(Column.count("Pieces of stock", 8, row -> row.pattern().times()));
     columns.add(Column.count("Set-up", 6, Row::setUp));
-    columns.add(Column.text("Cuts", 38, CutSheets::cuts));
-    columns.add(Column.text("Goes to", 38, CutSheets::goesTo));
+    columns.add(Column.text("Cuts", 32, CutSheets::cuts));
+    columns.add(Column.text("Goes to", 46, CutSheets::goesTo));
     columns.addAll(
         BatchUnits.lengths(
             units.lengthHeading("Offcut"),
