@@ -7,6 +7,7 @@ import org.pourbook.problem.Problem;
  * Everything bought for a batch of jobs.
  *
  * @param lines rows of Materials: by job in the batch's order, then material, size
+ * @param offcuts what lies in the yard after the cutting
  * @param totals one a job, in the batch's order
  * @param problems materials that cannot be cut from what is on offer, and the like; with places in
  *     the price book or the job
@@ -16,6 +17,7 @@ public record Bought(
     List<Order> orders,
     List<Load> loads,
     List<CutSheet> cutSheets,
+    List<OnHand> offcuts,
     List<JobTotals> totals,
     List<BuyCaution> cautions,
     List<Problem> problems) {
@@ -24,6 +26,7 @@ public record Bought(
     orders = List.copyOf(orders);
     loads = List.copyOf(loads);
     cutSheets = List.copyOf(cutSheets);
+    offcuts = List.copyOf(offcuts);
     totals = List.copyOf(totals);
     cautions = List.copyOf(cautions);
     problems = List.copyOf(problems);

@@ -85,7 +85,7 @@ final class CutBesides {
     Map<Length, Integer> pieces = new LinkedHashMap<>();
     double metres = item.packs().doubleValue() * item.held();
     for (Lot lot : pool.before()) {
-      for (Option option : CutOptions.of(lot, prices, planner).options()) {
+      for (Option option : CutOptions.of(lot, prices, planner, List.of()).options()) {
         if (option.supplier().map(Supplier::name).equals(Optional.of(item.first().supplier()))) {
           for (CutResult.Pattern pattern : option.plan().orElseThrow().patterns()) {
             Length length = pattern.stock().length();

@@ -31,18 +31,27 @@ final class CutOptions {
   private final Lot lot;
   private final PriceBook prices;
   private final CutPlanner planner;
+  private final List<CutStock> onHand;
   private final List<CutPiece> pieces = new ArrayList<>();
 
-  private CutOptions(Lot lot, PriceBook prices, CutPlanner planner) {
+  /** Why a supplier's stock is not enough. */
+  private final Map<String, String> whyNot = new LinkedHashMap<>();
+
+  private CutOptions(Lot lot, PriceBook prices, CutPlanner planner, List<OnHand> onHand) {
     this.lot = lot;
     this.prices = prices;
     this.planner = planner;
+    this.onHand = onHand.stream().map(CutStock::of).toList();
     for (Portion portion : lot.portions()) {
       portion.pieces().forEach(piece -> pieces.add(new CutPiece(portion, piece)));
     }
   }
 
-  /** Returns an option a supplier; where none can be planned, one without a price, and why. */
+  /**
+   * Returns an option a supplier; where none can be planned, one without a price, and why.
+   *
+   * @param onHand cut before anything is bought
+   */
   @Source(
       rule = "CUT-1",
       says =
@@ -50,8 +59,8 @@ final class CutOptions {
               + " lengths are rounded up and stock lengths down to the Cut step",
       value = "kerf 1/8 in for boards, 0 for sheared bars; step 1/16 in or 1 mm",
       standing = COMMON_PRACTICE)
-  static Result of(Lot lot, PriceBook prices, CutPlanner planner) {
-    return new CutOptions(lot, prices, planner).all();
+  static Result of(Lot lot, PriceBook prices, CutPlanner planner, List<OnHand> onHand) {
+    return new CutOptions(lot, prices, planner, onHand).all();
   }
 
   /**
@@ -62,11 +71,12 @@ final class CutOptions {
     if (lot.inHand().isEmpty()) {
       return Optional.empty();
     }
-    CutOptions options = new CutOptions(lot, PriceBook.EMPTY, planner);
+    CutOptions options = new CutOptions(lot, PriceBook.EMPTY, planner, List.of());
     CutResult result = planner.plan(options.cutJob(StockInHand.offered(lot.inHand(), false)));
     return result instanceof CutResult.Planned plan
         ? Optional.of(
-            CutPurchases.option(lot, options.pieces, List.of(), plan, PriceBook.EMPTY, false))
+            CutPurchases.option(
+                lot, options.pieces, List.of(), plan, PriceBook.EMPTY, Optional.empty()))
         : Optional.empty();
   }
 
@@ -108,11 +118,16 @@ final class CutOptions {
             failures.add(who + ": no Stock length is given");
             return;
           }
-          CutResult result = planner.plan(cutJob(stock, inStockOnly));
+          List<CutStock> all = new ArrayList<>(stock);
+          all.addAll(onHand);
+          CutResult result = planner.plan(cutJob(all, inStockOnly));
           if (result instanceof CutResult.Planned plan) {
-            options.add(CutPurchases.option(lot, pieces, stock, plan, prices, !inStockOnly));
+            options.add(
+                CutPurchases.option(
+                    lot, pieces, all, plan, prices, Optional.ofNullable(whyNot.get(supplier))));
           } else if (result instanceof CutResult.Impossible impossible) {
             failures.add(who + ": " + impossible.why());
+            whyNot.putIfAbsent(supplier, impossible.why());
           }
         });
     return options;
@@ -121,9 +136,12 @@ final class CutOptions {
   private CutJob cutJob(List<CutStock> stock, boolean inStockOnly) {
     List<CutJob.Stock> offered = new ArrayList<>();
     for (CutStock item : stock) {
-      int limit = inStockOnly ? item.limit() : Integer.MAX_VALUE;
       offered.add(
-          new CutJob.Stock(Integer.toString(offered.size()), item.length(), cost(item), limit));
+          new CutJob.Stock(
+              Integer.toString(offered.size()),
+              item.length(),
+              cost(item),
+              item.limit(inStockOnly)));
     }
     offered.addAll(StockInHand.offered(lot.inHand(), true));
     return cutJob(offered);
@@ -131,7 +149,7 @@ final class CutOptions {
 
   /** Stock without a price costs its length where some is in hand, so that this is cut first. */
   private long cost(CutStock item) {
-    boolean byLength = item.offer().isEmpty() && !lot.inHand().isEmpty();
+    boolean byLength = item.offer().isEmpty() && item.onHand().isEmpty() && !lot.inHand().isEmpty();
     return byLength ? item.length().nanometres() / 1000 : item.costMicros();
   }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.pourbook.cut.CutJob;
 import org.pourbook.cut.CutResult;
 import org.pourbook.measure.LengthFormat;
 import org.pourbook.measure.Unit;
@@ -32,7 +33,7 @@ final class CutPurchases {
    * Returns the option that a plan makes; ids of its stock and places are indexes of {@code stock}
    * and {@code pieces}.
    *
-   * @param beyondStock the plan takes more than is in stock, which the caution tells
+   * @param beyondStock why what is in stock is not enough for a plan; empty where it is
    */
   static Option option(
       Lot lot,
@@ -40,7 +41,7 @@ final class CutPurchases {
       List<CutStock> stock,
       CutResult.Planned plan,
       PriceBook prices,
-      boolean beyondStock) {
+      Optional<String> beyondStock) {
     CutPurchases made = new CutPurchases(lot, pieces, stock, plan);
     Optional<Supplier> supplier =
         stock.stream()
@@ -48,12 +49,13 @@ final class CutPurchases {
             .flatMap(CutStock::offer)
             .map(offer -> prices.supplierOf(offer.first()));
     List<Told> cautions =
-        beyondStock && supplier.isPresent()
+        beyondStock.isPresent() && supplier.isPresent()
             ? List.of(
                 new Told(
                     lot.key()
-                        + ": nobody has enough in stock for the cut plan; ordered all the same,"
-                        + " ask "
+                        + ": nobody has enough in stock for the cut plan. "
+                        + beyondStock.get()
+                        + " Ordered all the same: ask "
                         + supplier.get().name(),
                     "CUT-1"))
             : List.of();
@@ -64,14 +66,17 @@ final class CutPurchases {
   private List<Purchase> purchases() {
     Map<Integer, TreeMap<Delivery, Integer>> counts = new TreeMap<>();
     for (CutResult.Pattern pattern : plan.patterns()) {
-      if (StockInHand.isOf(pattern)) {
-        continue;
+      if (!StockInHand.isOf(pattern) && stock.get(stockOf(pattern)).onHand().isEmpty()) {
+        counts
+            .computeIfAbsent(stockOf(pattern), k -> new TreeMap<>())
+            .merge(firstNeeded(pattern), pattern.times(), Integer::sum);
       }
-      counts
-          .computeIfAbsent(stockOf(pattern), k -> new TreeMap<>())
-          .merge(firstNeeded(pattern), pattern.times(), Integer::sum);
     }
     addSpares(counts);
+    if (counts.isEmpty() && stock.stream().anyMatch(item -> item.onHand().isPresent())) {
+      // Everything comes from stock on hand; the need still has its row.
+      counts.put(0, new TreeMap<>());
+    }
     Map<Object, Purchase> purchases = new LinkedHashMap<>();
     counts.forEach(
         (index, byDelivery) -> {
@@ -162,6 +167,14 @@ final class CutPurchases {
         price, bought.item(), bought.held(), bought.orderUnit(), bought.needed(), bought.packs());
   }
 
+  /** Returns stock by the item that is bought, or as being there already. */
+  private CutJob.Stock inWords(CutJob.Stock indexed) {
+    CutStock item = stock.get(Integer.parseInt(indexed.id()));
+    String bought = item.offer().map(offer -> offer.first().item()).orElse("");
+    String id = item.onHand().isPresent() ? Yard.ON_HAND : bought;
+    return new CutJob.Stock(id, indexed.length(), indexed.costMicros(), indexed.limit());
+  }
+
   /** Returns the plan with places in words; patterns that then are alike are one. */
   private CutResult.Planned planInWords() {
     boolean shared = lot.jobs().size() > 1;
@@ -172,7 +185,11 @@ final class CutPurchases {
         cuts.add(new CutResult.Cut(cut.length(), cut.count(), pieceOf(cut).goesTo(shared)));
       }
       times.merge(
-          new CutResult.Pattern(pattern.stock(), 1, cuts, pattern.offcut()),
+          new CutResult.Pattern(
+              StockInHand.isOf(pattern) ? pattern.stock() : inWords(pattern.stock()),
+              1,
+              cuts,
+              pattern.offcut()),
           pattern.times(),
           Integer::sum);
     }

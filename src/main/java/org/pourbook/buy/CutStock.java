@@ -14,8 +14,14 @@ import org.pourbook.measure.Length;
  * @param piecesPerUnit pieces of this length in one order unit; a fraction where the order unit is
  *     a measure
  * @param byMeasure sold by measure, not by whole order units
+ * @param onHand there already: free, and no more of it than there is
  */
-record CutStock(Optional<Offer> offer, Length length, double piecesPerUnit, boolean byMeasure) {
+record CutStock(
+    Optional<Offer> offer,
+    Length length,
+    double piecesPerUnit,
+    boolean byMeasure,
+    Optional<OnHand> onHand) {
 
   /** Returns the lengths in which an offer comes. */
   static List<CutStock> of(Offer offer, Lot lot, List<Length> usual) {
@@ -24,19 +30,33 @@ record CutStock(Optional<Offer> offer, Length length, double piecesPerUnit, bool
     double held = OrderUnits.held(price, lot.key(), lot.unit());
     List<CutStock> stock = new ArrayList<>();
     for (Length length : StockLengths.of(price, lot.key(), lot.unit(), usual)) {
-      stock.add(new CutStock(Optional.of(offer), length, held / length.metres(), measured));
+      stock.add(
+          new CutStock(
+              Optional.of(offer), length, held / length.metres(), measured, Optional.empty()));
     }
     return stock;
   }
 
   static List<CutStock> unpriced(List<Length> lengths) {
     return lengths.stream()
-        .map(length -> new CutStock(Optional.empty(), length, 1, false))
+        .map(length -> new CutStock(Optional.empty(), length, 1, false, Optional.empty()))
         .toList();
   }
 
-  /** Returns how many pieces are in stock. */
-  int limit() {
+  static CutStock of(OnHand there) {
+    return new CutStock(Optional.empty(), there.length(), 1, false, Optional.of(there));
+  }
+
+  /**
+   * Returns how many pieces there are.
+   *
+   * @param inStockOnly whether a supplier's stock counts; what is on hand always does
+   */
+  int limit(boolean inStockOnly) {
+    return onHand.map(OnHand::pieces).orElse(inStockOnly ? inStock() : Integer.MAX_VALUE);
+  }
+
+  private int inStock() {
     return offer
         .map(Offer::first)
         .filter(price -> price.inStock().isPresent())

@@ -23,9 +23,12 @@ final class Orders {
    * @param options the ways to meet a lot, for what sharing saves
    */
   static List<Order> of(List<OrderDraft> drafts, int after, Function<Lot, List<Option>> options) {
+    List<Optional<Money>> savings =
+        drafts.parallelStream().map(draft -> SharedSaving.of(draft, options)).toList();
     List<Order> orders = new ArrayList<>();
     for (OrderDraft draft : drafts) {
-      orders.add(order(number(after + orders.size()), draft, SharedSaving.of(draft, options)));
+      int sofar = orders.size();
+      orders.add(order(number(after + sofar), draft, savings.get(sofar)));
     }
     return orders;
   }

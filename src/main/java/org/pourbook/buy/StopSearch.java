@@ -57,7 +57,7 @@ final class StopSearch {
 
   private void sets() {
     List<StopSet> sets = new ArrayList<>();
-    for (int mask = 1; mask < 1 << problem.stops().size(); mask++) {
+    for (int mask = 0; mask < 1 << problem.stops().size(); mask++) {
       boolean[] stops = stopsOf(mask);
       StopBranch branch = new StopBranch(problem, stops, true, best);
       if (branch.isPossible()) {

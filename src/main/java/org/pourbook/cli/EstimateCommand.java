@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.pourbook.book.out.OrderWorkbook;
-import org.pourbook.cut.FirstFitPlanner;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.Estimate;
 import org.pourbook.desk.Estimates;
@@ -31,6 +30,8 @@ final class EstimateCommand implements Callable<Integer> {
   @Mixin private Messages messages;
   @Mixin private Output output;
   @Mixin private JobsInput input;
+  @Mixin private Cutting cutting;
+  @Mixin private OffcutsInput offcuts;
 
   @Option(
       names = "--practice",
@@ -42,8 +43,9 @@ final class EstimateCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     List<Path> inputs = input.paths();
     Optional.ofNullable(practice).ifPresent(inputs::add);
+    offcuts.path().ifPresent(inputs::add);
     Path target = output.resolve(input.jobs(), "-order.xlsx", inputs);
-    Checked<Batch> read = input.read(Optional.ofNullable(practice));
+    Checked<Batch> read = offcuts.addedTo(input.read(Optional.ofNullable(practice)));
     if (read.value().jobs().isEmpty()) {
       messages.problems(read.problems());
       messages.tell("pourbook: no job was usable, nothing is written.");
@@ -63,7 +65,7 @@ final class EstimateCommand implements Callable<Integer> {
     int total = read.value().jobs().size();
     try (Progress progress = new Progress(spec.commandLine().getErr(), total, watched)) {
       return Estimates.estimate(
-          read.value(), read.problems(), new FirstFitPlanner(), Version.number(), progress);
+          read.value(), read.problems(), cutting.planner(), Version.number(), progress);
     }
   }
 }

@@ -10,7 +10,6 @@ import org.pourbook.book.in.JobsReader;
 import org.pourbook.book.in.UnreadableFile;
 import org.pourbook.book.out.QuotationWorkbook;
 import org.pourbook.buy.Order;
-import org.pourbook.cut.FirstFitPlanner;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.Quote;
 import org.pourbook.desk.Quotes;
@@ -37,6 +36,7 @@ final class QuoteCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private Messages messages;
   @Mixin private Output output;
+  @Mixin private Cutting cutting;
 
   @Parameters(
       paramLabel = "JOBS",
@@ -79,7 +79,7 @@ final class QuoteCommand implements Callable<Integer> {
             from,
             date == null ? LocalDate.now() : date,
             read.problems(),
-            new FirstFitPlanner(),
+            cutting.planner(),
             Version.number());
     messages.problems(quote.problems());
     QuotationWorkbook.write(quote, target, output.isOverwrite());

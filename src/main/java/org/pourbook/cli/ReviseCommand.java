@@ -14,7 +14,6 @@ import org.pourbook.book.in.EarlierOrders;
 import org.pourbook.book.in.GivenChanges;
 import org.pourbook.book.in.JobsReader;
 import org.pourbook.book.out.SupplementWorkbook;
-import org.pourbook.cut.FirstFitPlanner;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.EarlierOrder;
 import org.pourbook.desk.Revise;
@@ -36,6 +35,7 @@ final class ReviseCommand implements Callable<Integer> {
 
   @Mixin private Messages messages;
   @Mixin private Output output;
+  @Mixin private Cutting cutting;
 
   @Parameters(
       index = "0",
@@ -83,7 +83,7 @@ final class ReviseCommand implements Callable<Integer> {
             unsound(now.value()),
             GivenChanges.between(earlier.value().book().batch().given(), now.value().given()),
             problems,
-            new FirstFitPlanner(),
+            cutting.planner(),
             Version.number());
     messages.problems(revised.estimate().problems());
     SupplementWorkbook.write(revised, target, output.isOverwrite());

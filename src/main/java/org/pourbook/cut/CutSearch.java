@@ -20,7 +20,8 @@ final class CutSearch {
   static Planning.Found find(CutModel model, Effort effort) {
     CutSearch search = new CutSearch(model, effort);
     search.run();
-    return new Planning.Found(search.best, search.bound);
+    return new Planning.Found(
+        search.best.map(packing -> Remnants.gathered(model, packing)), search.bound);
   }
 
   private void run() {

@@ -6,17 +6,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 
 /**
  * Rounds a relaxation to whole boards: fixes what is nearly whole, solves the relaxation of what is
- * left anew, and so on; each stage is also completed by {@link FirstFit}.
+ * left anew, and so on; each stage is also completed by {@link FirstFit}, and by {@link BestFill}
+ * near the end.
  */
 final class Dive {
   private static final double WHOLE = 1e-6;
 
   /** Enough to guide rounding; the next stage goes on from the same columns. */
   private static final int ROUNDS = 8;
+
+  private static final List<Long> FAVOURS = List.of(0L, 64L, 512L);
 
   /**
    * How fractions are rounded.
@@ -129,5 +133,15 @@ final class Dive {
     for (boolean longestFirst : new boolean[] {false, true}) {
       best = Packing.better(best, FirstFit.pack(model, fixed, longestFirst));
     }
+    if (isNearlyDone()) {
+      for (long favour : FAVOURS) {
+        best = Packing.better(best, BestFill.pack(model, workshop, fixed, favour));
+      }
+    }
+  }
+
+  private boolean isNearlyDone() {
+    long longest = LongStream.of(model.size()).max().orElse(0);
+    return model.withDemand(wanted).totalWidth() <= BestFill.MOST_BOARDS * longest;
   }
 }

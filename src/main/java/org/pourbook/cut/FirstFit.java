@@ -72,7 +72,7 @@ final class FirstFit {
   }
 
   /** Compares cost ÷ used exactly; of equals the one that uses more is better. */
-  private static boolean costsLess(long cost, long used, long otherCost, long otherUsed) {
+  static boolean costsLess(long cost, long used, long otherCost, long otherUsed) {
     int order =
         BigInteger.valueOf(cost)
             .multiply(BigInteger.valueOf(otherUsed))

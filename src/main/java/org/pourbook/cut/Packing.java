@@ -12,12 +12,12 @@ import java.util.Optional;
  */
 record Packing(List<Lot> lots, long cost, long boards, long longestRest) {
 
-  /** Less is better: cost, then boards, distinct patterns, and the longest single remnant. */
+  /** Less is better: cost, then boards, the longest single remnant, and distinct patterns. */
   static final Comparator<Packing> ORDER =
       Comparator.comparingLong(Packing::cost)
           .thenComparingLong(Packing::boards)
-          .thenComparingInt(p -> p.lots().size())
           .thenComparing(Comparator.comparingLong(Packing::longestRest).reversed())
+          .thenComparingInt(p -> p.lots().size())
           .thenComparing(Packing::compareLots);
 
   record Lot(Column column, int times) {}

@@ -34,7 +34,7 @@ public final class Estimates {
       takeOffs.add(TakeOffs.of(job, batch.prices()));
       progress.accept(takeOffs.size());
     }
-    Bought bought = Buyer.buy(takeOffs, batch.prices(), planner);
+    Bought bought = Buyer.buy(takeOffs, batch.prices(), planner, batch.onHand());
     List<Problem> all = new ArrayList<>(problems);
     all.addAll(bought.problems());
     all.sort(Comparator.comparing(Problem::place));

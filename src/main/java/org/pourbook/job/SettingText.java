@@ -59,6 +59,12 @@ public final class SettingText {
           Setting.PRICE_DIFFERENCE,
           Setting.DISCHARGE_LIMIT);
 
+  private static final Set<Setting> OF_A_SAW =
+      EnumSet.of(Setting.SAW_KERF, Setting.SAW_KERF_BAR, Setting.CUT_STEP);
+
+  /** No saw takes more, and no crew cuts coarser. */
+  private static final Length MOST_OF_A_SAW = Length.ofInches(1);
+
   private static final List<String> BASE_MATERIALS = List.of("clean stone", "crusher run", "sand");
   private static final Pattern BAR_DIAMETERS = Pattern.compile("(\\d+(?:\\.\\d+)?) ?db");
 
@@ -119,7 +125,8 @@ public final class SettingText {
   private static Optional<Length> length(Setting setting, String text, UnitSystem bare) {
     Unit unit = Unit.named(SettingValues.unit(setting, bare)).orElseThrow();
     return LengthText.read(text, unit)
-        .filter(length -> length.isPositive() || (length.isZero() && mayBeZero(setting)));
+        .filter(length -> length.isPositive() || (length.isZero() && mayBeZero(setting)))
+        .filter(length -> !OF_A_SAW.contains(setting) || !length.isMoreThan(MOST_OF_A_SAW));
   }
 
   private static Optional<BigDecimal> number(Setting setting, String text, UnitSystem bare) {

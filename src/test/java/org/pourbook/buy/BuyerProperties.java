@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.ForkJoinPool;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -158,5 +159,22 @@ class BuyerProperties {
     return lines.stream()
         .map(line -> line.job() + " " + line.key() + " " + line.packs() + " " + line.amount())
         .toList();
+  }
+
+  @Test
+  void theNumberOfCoresChangesNothing() throws Exception {
+    for (Run run : ALL.subList(0, 20)) {
+      for (int cores : new int[] {1, 2, 7}) {
+        ForkJoinPool pool = new ForkJoinPool(cores);
+        try {
+          Bought again =
+              pool.submit(() -> Buyer.buy(run.takeOffs(), run.prices(), new FirstFitPlanner()))
+                  .get();
+          assertEquals(run.bought(), again, run.seed() + ", " + cores + " cores");
+        } finally {
+          pool.shutdown();
+        }
+      }
+    }
   }
 }

@@ -211,4 +211,15 @@ class CommandLineTest {
     assertEquals("", out);
     assertEquals("", err);
   }
+
+  @Test
+  void aKerfOrCutStepThatNoSawHasIsAProblemAtItsCell() throws IOException {
+    leaveOnlyGoodJob();
+    Files.writeString(
+        jobs.resolve("Practice.csv"), "Setting,Value\nSaw kerf,3\nCut step,0\nKeep offcuts,-1\n");
+    assertEquals(4, run("check", jobs), err);
+    assertEquals(
+        List.of("Practice.csv!B2", "Practice.csv!B3", "Practice.csv!B4"),
+        err.lines().filter(line -> line.startsWith("Practice")).map(this::place).toList());
+  }
 }

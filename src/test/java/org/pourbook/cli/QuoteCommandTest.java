@@ -174,7 +174,7 @@ class QuoteCommandTest {
     Path quote = quoted(JOBS, TALLOW, "tallow", DAY);
     List<CSVRecord> lines = sheet(quote, "Quotation");
     BigDecimal used = sum(lines, "Packs", row -> row.get("Item").equals("TB-2816"));
-    assertTrue(used.compareTo(new BigDecimal(11)) <= 0, used.toPlainString());
+    assertTrue(used.compareTo(new BigDecimal(8)) <= 0, used.toPlainString());
     assertTrue(used.signum() > 0);
     assertTrue(
         lines.stream().anyMatch(row -> row.get("Note").contains("TB-2816, ")),

@@ -43,6 +43,7 @@ public final class OrderReader {
               "Loads",
               "Pour plan",
               "Cut list",
+              "Offcuts",
               "Bar list",
               "Bolts",
               "Joints",

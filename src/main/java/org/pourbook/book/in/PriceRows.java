@@ -132,7 +132,7 @@ final class PriceRows {
     return cells.length(heading, inMetres ? Unit.M : Unit.FT);
   }
 
-  private static boolean isMetric(MaterialKey key, String unit) {
+  static boolean isMetric(MaterialKey key, String unit) {
     return Unit.named(unit).filter(METRIC::contains).isPresent()
         || BarSize.named(key.size()).filter(bar -> !bar.designation().startsWith("#")).isPresent()
         || LumberSize.named(key.size())

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.pourbook.buy.CutSheet;
+import org.pourbook.buy.OnHand;
 import org.pourbook.cut.CutResult;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.LengthFormat;
@@ -17,7 +18,13 @@ final class CutSheets {
 
   private CutSheets() {}
 
-  record Row(CutSheet sheet, CutResult.Pattern pattern) {
+  /**
+   * A pattern of a plan.
+   *
+   * @param setUp number of the saw's set-up within the plan: the same for the same cuts from the
+   *     same stock length, which stand together
+   */
+  record Row(CutSheet sheet, CutResult.Pattern pattern, int setUp) {
     UnitSystem units() {
       return sheet.units();
     }
@@ -26,7 +33,7 @@ final class CutSheets {
   static SheetSpec<Row> cutList(List<CutSheet> sheets, BatchUnits units) {
     List<Row> rows = new ArrayList<>();
     for (CutSheet sheet : sheets) {
-      sheet.patterns().forEach(pattern -> rows.add(new Row(sheet, pattern)));
+      rows.addAll(rows(sheet));
     }
     List<Column<Row>> columns = new ArrayList<>();
     columns.add(Column.text("Job", 12, row -> String.join(", ", row.sheet().jobs())));
@@ -39,9 +46,11 @@ final class CutSheets {
             "Stock length as read",
             Row::units,
             row -> Optional.of(row.pattern().stock().length())));
+    columns.add(Column.text("From", 12, row -> row.pattern().stock().id()));
     columns.add(Column.count("Pieces of stock", 8, row -> row.pattern().times()));
-    columns.add(Column.text("Cuts", 38, CutSheets::cuts));
-    columns.add(Column.text("Goes to", 38, CutSheets::goesTo));
+    columns.add(Column.count("Set-up", 6, Row::setUp));
+    columns.add(Column.text("Cuts", 32, CutSheets::cuts));
+    columns.add(Column.text("Goes to", 46, CutSheets::goesTo));
     columns.addAll(
         BatchUnits.lengths(
             units.lengthHeading("Offcut"),
@@ -50,7 +59,10 @@ final class CutSheets {
             row -> Optional.of(row.pattern().offcut())));
     columns.add(Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK));
     return SheetSpec.landscape(
-        "Cut list", "How each stock piece is cut; tick when done.", columns, rows);
+        "Cut list",
+        "How each stock piece is cut; one set-up of the saw after the other. Tick when done.",
+        columns,
+        rows);
   }
 
   /** Returns the cuts of one stock piece, longest first: {@code 2 x 13'-7 1/8" + 1 x 4'-0"}. */
@@ -64,9 +76,42 @@ final class CutSheets {
         .collect(Collectors.joining(" + "));
   }
 
-  private static String goesTo(Row row) {
+  /** Returns the patterns by set-up, in the order in which the plan has the set-ups first. */
+  private static List<Row> rows(CutSheet sheet) {
+    Map<String, List<CutResult.Pattern>> setUps = new LinkedHashMap<>();
+    for (CutResult.Pattern pattern : sheet.patterns()) {
+      String cuts = pattern.stock().length() + " " + cuts(new Row(sheet, pattern, 0));
+      setUps.computeIfAbsent(cuts, key -> new ArrayList<>()).add(pattern);
+    }
+    List<Row> rows = new ArrayList<>();
+    int setUp = 0;
+    for (List<CutResult.Pattern> same : setUps.values()) {
+      setUp++;
+      for (CutResult.Pattern pattern : same) {
+        rows.add(new Row(sheet, pattern, setUp));
+      }
+    }
+    return rows;
+  }
+
+  /** Returns what the cuts are for, in their order; with their lengths where these differ. */
+  static String goesTo(Row row) {
+    Map<String, List<CutResult.Cut>> byLength = new LinkedHashMap<>();
+    row.pattern().cuts().stream()
+        .sorted((one, other) -> other.length().compareTo(one.length()))
+        .forEach(
+            cut ->
+                byLength
+                    .computeIfAbsent(read(cut.length(), row.units()), key -> new ArrayList<>())
+                    .add(cut));
+    return byLength.entrySet().stream()
+        .map(entry -> (byLength.size() == 1 ? "" : entry.getKey() + " ") + places(entry.getValue()))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String places(List<CutResult.Cut> cuts) {
     Map<String, Integer> counts = new LinkedHashMap<>();
-    row.pattern().cuts().forEach(cut -> counts.merge(cut.goesTo(), cut.count(), Integer::sum));
+    cuts.forEach(cut -> counts.merge(cut.goesTo(), cut.count(), Integer::sum));
     return counts.entrySet().stream()
         .map(
             entry ->
@@ -74,6 +119,27 @@ final class CutSheets {
                     ? entry.getKey()
                     : entry.getKey() + " (" + entry.getValue() + ")")
         .collect(Collectors.joining(", "));
+  }
+
+  /** What lies in the yard afterwards; {@code estimate --offcuts} reads it. */
+  static SheetSpec<OnHand> offcuts(List<OnHand> offcuts, BatchUnits units) {
+    List<Column<OnHand>> columns = new ArrayList<>();
+    columns.add(Column.text("Material", 13, some -> some.key().material()));
+    columns.add(Column.text("Size", 8, some -> some.key().size()));
+    columns.add(Column.text("Units", 6, some -> some.units().label()));
+    columns.addAll(
+        BatchUnits.lengths(
+            units.lengthHeading("Stock length"),
+            "Stock length as read",
+            OnHand::units,
+            some -> Optional.of(some.length())));
+    columns.add(Column.count("Pieces", 8, OnHand::pieces));
+    columns.add(Column.text("From", 24, OnHand::from));
+    return SheetSpec.portrait(
+        "Offcuts",
+        "What is left over Keep offcuts, for the yard; the next estimate cuts it first (--offcuts).",
+        columns,
+        offcuts);
   }
 
   private static String read(Length length, UnitSystem units) {

@@ -31,6 +31,7 @@ final class OrderSheets {
     sheets.add(PourSheets.loads(estimate, units));
     sheets.add(PourSheets.pourPlan(estimate, units));
     sheets.add(CutSheets.cutList(estimate.bought().cutSheets(), units));
+    sheets.add(CutSheets.offcuts(estimate.bought().offcuts(), units));
     sheets.add(SteelSheets.barList(estimate, units));
     sheets.add(SteelSheets.bolts(estimate, units));
     sheets.add(SteelSheets.joints(estimate, units));

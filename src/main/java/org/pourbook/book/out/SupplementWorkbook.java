@@ -79,6 +79,7 @@ public final class SupplementWorkbook {
                 bought.orders(),
                 bought.loads(),
                 bought.cutSheets(),
+                bought.offcuts(),
                 bought.totals(),
                 bought.cautions(),
                 bought.problems()),

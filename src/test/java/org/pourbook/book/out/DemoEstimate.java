@@ -15,6 +15,7 @@ import org.pourbook.buy.CutSheet;
 import org.pourbook.buy.JobTotals;
 import org.pourbook.buy.Line;
 import org.pourbook.buy.Load;
+import org.pourbook.buy.OnHand;
 import org.pourbook.buy.Order;
 import org.pourbook.buy.Price;
 import org.pourbook.buy.PriceBook;
@@ -86,7 +87,8 @@ final class DemoEstimate {
     return new Estimate(
         batch(List.of(takeOff)),
         List.of(takeOff),
-        new Bought(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
+        new Bought(
+            List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
         List.of(),
         "0.1.0");
   }
@@ -389,6 +391,7 @@ final class DemoEstimate {
         List.of(concreteOrder(), yardOrder(), unpricedOrder()),
         loads(),
         List.of(cutSheet()),
+        List.of(new OnHand(BOARD, UnitSystem.FT_IN, Length.ofInches(113), 2, "BAKERY, BARN")),
         totals(),
         List.of(new Bought.BuyCaution("BARN", "", "No price for concrete 25 MPa.", "BUY-1")),
         List.of());
