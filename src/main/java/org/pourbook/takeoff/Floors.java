@@ -1,5 +1,6 @@
 package org.pourbook.takeoff;
 
+import java.util.List;
 import org.pourbook.job.Job;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Section;
@@ -8,6 +9,8 @@ import org.pourbook.measure.Length;
 import org.pourbook.outline.Figure;
 import org.pourbook.outline.FigureSide;
 import org.pourbook.outline.Figures;
+import org.pourbook.outline.FloorPlan;
+import org.pourbook.outline.Placed;
 import org.pourbook.takeoff.rule.SlabVolume;
 
 /** Measures of a section that several families need. */
@@ -26,6 +29,19 @@ final class Floors {
         .filter(part -> part.kind() == Kind.RECESS)
         .mapToDouble(part -> Figures.of(part).areaM2() * part.count())
         .sum();
+  }
+
+  /** Returns the recesses of a section whose places are known, in the section's plan. */
+  static List<Placed> placedRecesses(Job job, Section section) {
+    return job.partsOf(section).stream()
+        .filter(part -> part.kind() == Kind.RECESS && part.count() == 1)
+        .flatMap(part -> Placed.in(section, part).stream())
+        .toList();
+  }
+
+  /** Returns the pieces of a section's own floor, the recesses taken out whose places are known. */
+  static List<FloorPlan> plan(Job job, Section section) {
+    return FloorPlan.of(Figures.of(section), placedRecesses(job, section));
   }
 
   /** Returns the section in which a part lies. */
