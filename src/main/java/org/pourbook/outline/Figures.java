@@ -26,6 +26,15 @@ public final class Figures {
         section.shape(), section.formed(), section.edge().map(Edge::sides).orElse(Sides.NONE));
   }
 
+  /**
+   * Returns the figure of a plan of which no side is marked.
+   *
+   * @throws IllegalArgumentException for an outline in which {@link Outlines#check} finds a fault
+   */
+  public static Figure of(Shape shape) {
+    return of(shape, Sides.NONE, Sides.NONE);
+  }
+
   /** Returns the figure of a shape whose sides are formed and turned down where said. */
   static Figure of(Shape shape, Sides formed, Sides turnedDown) {
     if (shape instanceof Shape.Rectangle rectangle) {
