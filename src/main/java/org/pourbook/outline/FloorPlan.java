@@ -51,8 +51,17 @@ public final class FloorPlan {
     return pieces.stream().map(FloorPlan::new).toList();
   }
 
+  Polygon polygon() {
+    return polygon;
+  }
+
   public double areaM2() {
     return polygon.getArea();
+  }
+
+  /** Returns whether a point lies in it or on its sides. */
+  public boolean holds(double xM, double yM) {
+    return polygon.distance(Region.point(xM, yM)) < WRITTEN_M;
   }
 
   /**

@@ -63,6 +63,11 @@ public record Placed(Figure figure, double dxM, double dyM) {
     return Figures.overlap(figure, other.figure, other.dxM - dxM, other.dyM - dyM);
   }
 
+  /** Returns how far a point of the same plan lies from it; 0 inside [m]. */
+  public double distanceM(double xM, double yM) {
+    return Region.of(figure, dxM, dyM).distance(Region.point(xM, yM));
+  }
+
   /** Returns the names of its sides that do not lie on a side of the figure round it. */
   public List<String> sidesInside(Figure round) {
     return figure.sides().stream()

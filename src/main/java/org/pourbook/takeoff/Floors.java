@@ -23,6 +23,17 @@ final class Floors {
     return SlabVolume.ownAreaM2(Figures.of(section).areaM2(), recessesM2(job, section));
   }
 
+  /**
+   * Returns the volume of one floor at its thickness, its recesses taken out, with its fall [m3].
+   */
+  static double designM3(Job job, Section section) {
+    double areaM2 = ownAreaM2(job, section);
+    double flatM3 = SlabVolume.flatM3(areaM2, section.thickness().metres());
+    return section.baseFollows()
+        ? flatM3
+        : flatM3 + SlabVolume.fallM3(areaM2, section.fall(), Figures.of(section).extentXM());
+  }
+
   /** Returns the area of the recesses in one section [m2]. */
   static double recessesM2(Job job, Section section) {
     return job.partsOf(section).stream()
