@@ -102,6 +102,20 @@ class TakeOffsTest {
   }
 
   @Test
+  void anOpenChangeIsTheFirstCaution() {
+    Job job =
+        new SiteJob()
+            .with(slab("A"))
+            .with(change("C1", ChangeState.DECLINED))
+            .with(change("C2", ChangeState.OPEN))
+            .build();
+
+    List<Caution> cautions = TakeOffs.of(job, Offer.NOTHING).cautions();
+    assertTrue(cautions.get(0).says().startsWith("Open change C2: wider door"));
+    assertTrue(cautions.stream().noneMatch(caution -> caution.says().contains("C1")));
+  }
+
+  @Test
   void theReadyListHoldsWhatTheJobHolds() {
     Job job =
         new SiteJob().with(SiteJob.pour(1, Placing.PUMP)).with(slab("A")).with(slab("B")).build();
