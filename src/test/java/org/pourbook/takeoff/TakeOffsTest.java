@@ -172,6 +172,28 @@ class TakeOffsTest {
   }
 
   @Test
+  void coversUnderTheCodeAndFloorsWithoutJointsAreTold() {
+    SiteJob job =
+        new SiteJob()
+            .with(Setting.EDGE_COVER, "2")
+            .with(Setting.TOP_COVER, "1")
+            .with(Setting.TOP_COVER_OUTSIDE, "1")
+            .with(slab("A").bars("#4", "18").joints(JointSpacing.NONE))
+            .with(slab("B").thick("8").joints(new JointSpacing(false, Optional.of(feet(19)))));
+
+    // No bars outside; 36 ft of floor without a joint; 19 ft is over 18 though 36 x 8 in is 24 ft
+    assertEquals(
+        List.of(
+            "A JOINT-1, ACI 302.1R-96",
+            "B JOINT-1, ACI 302.1R-96",
+            " BAR-1, ACI 318-19 Table 20.5.1.3.1",
+            " BAR-7, ACI 318-19 Table 20.5.1.3.1"),
+        CodeCautions.of(job.build()).cautions().stream()
+            .map(c -> c.section() + " " + c.rule())
+            .toList());
+  }
+
+  @Test
   void soundSectionsDrawNoCodeCaution() {
     Job job =
         new SiteJob()
