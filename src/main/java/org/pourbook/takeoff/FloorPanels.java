@@ -82,8 +82,9 @@ record FloorPanels(List<Line> cornerLines, List<Line> panelLines, List<Panel> pa
   }
 
   /**
-   * Returns the places of lines, each moved to where a joint of a neighboring piece ends within a
-   * quarter panel: a joint that goes on straight does not start a crack in the next panel.
+   * Returns the places of lines, each moved to a joint that ends on the piece's side, or runs along
+   * it, within a quarter panel: one serves for both, and a joint that goes on straight does not
+   * start a crack in the next panel.
    */
   private static List<Double> moved(
       FloorPlan piece, List<Double> equal, List<Line> before, boolean acrossLength, int count) {
@@ -94,7 +95,7 @@ record FloorPanels(List<Line> cornerLines, List<Line> panelLines, List<Panel> pa
       double best = at;
       double nearest = ControlJoints.nearM(Length.ofMetres(panelM));
       for (Line line : before) {
-        double end = endOnSide(piece, line, acrossLength);
+        double end = onSide(piece, line, acrossLength);
         if (Math.abs(end - at) < nearest) {
           nearest = Math.abs(end - at);
           best = end;
@@ -105,8 +106,8 @@ record FloorPanels(List<Line> cornerLines, List<Line> panelLines, List<Panel> pa
     return moved;
   }
 
-  /** Where a line that is parallel to those asked for ends on a piece's side; NaN elsewhere. */
-  private static double endOnSide(FloorPlan piece, Line line, boolean acrossLength) {
+  /** Where a line that is parallel to those asked for meets a piece's side; NaN elsewhere. */
+  private static double onSide(FloorPlan piece, Line line, boolean acrossLength) {
     Frame frame = piece.frame();
     double du = frame.alongM(line.x2M(), line.y2M()) - frame.alongM(line.x1M(), line.y1M());
     double dv = frame.acrossM(line.x2M(), line.y2M()) - frame.acrossM(line.x1M(), line.y1M());
@@ -115,7 +116,7 @@ record FloorPanels(List<Line> cornerLines, List<Line> panelLines, List<Panel> pa
     }
     boolean starts = piece.hasOnSide(line.x1M(), line.y1M());
     boolean ends = piece.hasOnSide(line.x2M(), line.y2M());
-    if (starts == ends) {
+    if (!starts && !ends) {
       return Double.NaN;
     }
     double x = starts ? line.x1M() : line.x2M();
