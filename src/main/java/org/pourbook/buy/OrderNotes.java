@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.pourbook.job.Change;
 import org.pourbook.job.Job;
 import org.pourbook.job.Pour;
 import org.pourbook.measure.Money;
@@ -15,7 +16,8 @@ final class OrderNotes {
   private OrderNotes() {}
 
   /**
-   * Returns the notes: concrete as a plant takes it, what sharing saves, and what has no price.
+   * Returns the notes: concrete as a plant takes it, what sharing saves, open changes, and what has
+   * no price.
    *
    * @param saving what the jobs would pay more if each ordered alone
    */
@@ -30,6 +32,17 @@ final class OrderNotes {
     saving
         .filter(money -> money.compareTo(Money.ZERO) > 0)
         .ifPresent(money -> notes.add(shared(draft, money)));
+    for (Job job : draft.jobs()) {
+      for (Change change : job.openChanges()) {
+        notes.add(
+            "Open change "
+                + change.code()
+                + " of "
+                + job.code()
+                + ", not in this order: "
+                + change.what());
+      }
+    }
     if (draft.supplier().isEmpty()) {
       notes.add("Nobody in the price book sells these: ask for prices. The totals lack them.");
     }

@@ -7,9 +7,12 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.pourbook.book.out.OrderWorkbook;
+import org.pourbook.book.out.PlanFiles;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.Estimate;
 import org.pourbook.desk.Estimates;
+import org.pourbook.plan.Drawing;
+import org.pourbook.plan.JobDrawing;
 import org.pourbook.problem.Checked;
 import org.pourbook.problem.Problem;
 import picocli.CommandLine.Command;
@@ -39,6 +42,12 @@ final class EstimateCommand implements Callable<Integer> {
       description = "Learnt waste allowances, as reconcile --learned writes them.")
   private @Nullable Path practice;
 
+  @Option(
+      names = "--plans",
+      paramLabel = "DIR",
+      description = "Draws the plan of each job as an SVG file in this folder.")
+  private @Nullable Path plans;
+
   @Override
   public Integer call() throws IOException {
     List<Path> inputs = input.paths();
@@ -54,6 +63,10 @@ final class EstimateCommand implements Callable<Integer> {
     Estimate estimate = estimate(read);
     messages.problems(estimate.problems());
     OrderWorkbook.write(estimate, target, output.isOverwrite());
+    if (plans != null) {
+      List<Drawing> drawings = estimate.takeOffs().stream().map(JobDrawing::of).toList();
+      PlanFiles.write(drawings, plans, output.isOverwrite());
+    }
     messages.result(Told.of(estimate, target));
     return estimate.problems().stream().anyMatch(Problem::refused)
         ? ExitStatus.PARTLY

@@ -1,5 +1,6 @@
 package org.pourbook.outline;
 
+import org.locationtech.jts.geom.Coordinate;
 import org.pourbook.measure.Length;
 
 /**
@@ -33,6 +34,12 @@ public record FigureSide(
    * line seldom lies exactly on it.
    */
   private static final double NO_CORNER_DEG = 1;
+
+  /** Returns how far a point lies from the side [m]. */
+  public double distanceM(double xM, double yM) {
+    return Region.segment(new Coordinate(x1M, y1M), new Coordinate(x2M, y2M))
+        .distance(Region.point(xM, yM));
+  }
 
   /** Returns whether the side's last corner is an outside corner. */
   public boolean endsAtOutsideCorner() {

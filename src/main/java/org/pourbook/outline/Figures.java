@@ -2,7 +2,6 @@ package org.pourbook.outline;
 
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.util.AffineTransformation;
 import org.pourbook.job.Edge;
 import org.pourbook.job.Section;
 import org.pourbook.job.Shape;
@@ -25,6 +24,15 @@ public final class Figures {
   public static Figure of(Section section) {
     return of(
         section.shape(), section.formed(), section.edge().map(Edge::sides).orElse(Sides.NONE));
+  }
+
+  /**
+   * Returns the figure of a plan of which no side is marked.
+   *
+   * @throws IllegalArgumentException for an outline in which {@link Outlines#check} finds a fault
+   */
+  public static Figure of(Shape shape) {
+    return of(shape, Sides.NONE, Sides.NONE);
   }
 
   /** Returns the figure of a shape whose sides are formed and turned down where said. */
@@ -59,7 +67,7 @@ public final class Figures {
               side ->
                   awayM(wide, side.x1M() + dxM, side.y1M() + dyM) <= wide.radiusM() + WRITTEN_M);
     }
-    Geometry out = Region.minus(moved(inner, dxM, dyM), around);
+    Geometry out = Region.minus(Region.of(inner, dxM, dyM), around);
     return Region.pieces(out, WRITTEN_M).isEmpty();
   }
 
@@ -78,7 +86,7 @@ public final class Figures {
       Geometry centre = Region.point(round.radiusM() + dxM, round.radiusM() + dyM);
       return Region.of(first).distance(centre) < round.radiusM() - WRITTEN_M;
     }
-    Geometry common = Region.common(Region.of(first), moved(second, dxM, dyM));
+    Geometry common = Region.common(Region.of(first), Region.of(second, dxM, dyM));
     return !Region.pieces(common, WRITTEN_M).isEmpty();
   }
 
@@ -86,9 +94,5 @@ public final class Figures {
     double dx = xM - round.radiusM();
     double dy = yM - round.radiusM();
     return Math.sqrt(dx * dx + dy * dy);
-  }
-
-  private static Geometry moved(Figure figure, double dxM, double dyM) {
-    return AffineTransformation.translationInstance(dxM, dyM).transform(Region.of(figure));
   }
 }

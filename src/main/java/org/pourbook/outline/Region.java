@@ -7,10 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -30,6 +32,15 @@ final class Region {
   /** Returns the region of a figure; a round one as a polygon of many sides and the same area. */
   static Polygon of(Figure figure) {
     return figure instanceof RoundFigure round ? polygon(round) : polygon(figure.sides());
+  }
+
+  /** Returns the region of a figure whose plan's origin is put at dx, dy. */
+  static Geometry of(Figure figure, double dxM, double dyM) {
+    return AffineTransformation.translationInstance(dxM, dyM).transform(of(figure));
+  }
+
+  static Geometry box(Envelope extent) {
+    return FACTORY.toGeometry(extent);
   }
 
   static Polygon polygon(List<FigureSide> sides) {

@@ -22,15 +22,23 @@ public record Surface(double mean, double residualDeviation, int points) {
    * one line.
    */
   public static Optional<Surface> of(List<Point> points, Figure figure) {
+    return of(points, FloorPlan.of(figure, List.of()));
+  }
+
+  /** Returns the same over the pieces of a floor. */
+  public static Optional<Surface> of(List<Point> points, List<FloorPlan> floor) {
     if (points.size() < 4) {
       return Optional.empty();
     }
     return FlatPlane.fitting(points)
-        .map(plane -> new Surface(mean(points, figure), deviation(points, plane), points.size()));
+        .map(plane -> new Surface(mean(points, floor), deviation(points, plane), points.size()));
   }
 
-  private static double mean(List<Point> points, Figure figure) {
-    List<Patch> patches = Triangulation.patches(points, figure);
+  private static double mean(List<Point> points, List<FloorPlan> floor) {
+    List<Patch> patches =
+        floor.stream()
+            .flatMap(piece -> Triangulation.patches(points, piece.polygon()).stream())
+            .toList();
     double area = patches.stream().mapToDouble(Patch::areaM2).sum();
     return patches.stream().mapToDouble(Patch::integral).sum() / area;
   }

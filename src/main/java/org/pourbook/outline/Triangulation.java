@@ -39,8 +39,8 @@ final class Triangulation {
   }
 
   /** Returns patches that cover a figure; the points must not lie in one line. */
-  static List<Patch> patches(List<Point> measured, Figure figure) {
-    Triangulation triangulation = new Triangulation(distinct(measured), Region.of(figure));
+  static List<Patch> patches(List<Point> measured, Polygon figure) {
+    Triangulation triangulation = new Triangulation(distinct(measured), figure);
     Set<Way> ways = triangulation.addTriangles();
     triangulation.addOutside(hull(ways));
     return triangulation.patches;

@@ -1,5 +1,6 @@
 package org.pourbook.takeoff;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -9,6 +10,8 @@ import org.pourbook.job.Section;
 import org.pourbook.job.Setting;
 import org.pourbook.job.Where;
 import org.pourbook.measure.Length;
+import org.pourbook.outline.Figure;
+import org.pourbook.outline.Figures;
 import org.pourbook.takeoff.rule.CodeMinimums;
 
 /** Cautions where a section is less than a code asks, or where its sizes make no sense. */
@@ -42,6 +45,7 @@ final class CodeCautions {
       }
     }
     cautions.retarder();
+    cautions.cover();
     return cautions.part;
   }
 
@@ -63,22 +67,28 @@ final class CodeCautions {
     if (inside && section.kind() == Kind.SLAB && !section.vaporRetarder()) {
       code(section, "No vapor retarder under a floor inside.", "VR-1, IRC R506.2.3, IBC 1910.1");
     }
-    section
-        .jointSpacing()
-        .largest()
-        .filter(largest -> CodeMinimums.isWide(largest, section.thickness()))
-        .ifPresent(
-            largest ->
-                code(
-                    section,
-                    "Joints "
-                        + working.length(largest)
-                        + " apart, over 36 × the thickness of "
-                        + working.small(section.thickness())
-                        + ".",
-                    "JOINT-1, ACI 302.1R-96"));
+    joints(section);
     if (section.edge().isPresent() && EdgeBelow.of(section, job.practice()).isEmpty()) {
       say(section, "The turned-down edge is no deeper than the slab: it adds nothing.", "CON-3");
+    }
+  }
+
+  private void joints(Section section) {
+    Figure plan = Figures.of(section);
+    Length apart =
+        section.jointSpacing().none()
+            ? Length.ofMetres(Math.max(plan.extentXM(), plan.extentYM()))
+            : section.jointSpacing().largest().orElse(Length.ZERO);
+    if (CodeMinimums.isWide(apart, section.thickness())) {
+      code(
+          section,
+          (section.jointSpacing().none() ? "No control joints in " : "Joints up to ")
+              + working.length(apart)
+              + (section.jointSpacing().none() ? " of floor" : " apart")
+              + ", over 36 × the thickness of "
+              + working.small(section.thickness())
+              + " or 18 ft.",
+          "JOINT-1, ACI 302.1R-96");
     }
   }
 
@@ -140,6 +150,34 @@ final class CodeCautions {
               "A retarder of " + retarder + ", under 10 mil." + DECIDES,
               "VR-1, IRC R506.2.3 (2021)"));
     }
+  }
+
+  private void cover() {
+    boolean bars =
+        job.sections().stream().anyMatch(s -> s.bars().isPresent() || s.edgeBars().isPresent());
+    Length ground = job.practice().length(Setting.EDGE_COVER);
+    if (bars && CodeMinimums.isThinGroundCover(ground)) {
+      cover(
+          "An edge cover of " + working.small(ground) + ", under 3\" against the ground.", "BAR-1");
+    }
+    for (Setting setting : List.of(Setting.TOP_COVER, Setting.TOP_COVER_OUTSIDE)) {
+      Length top = job.practice().length(setting);
+      if (bars && isUsed(setting) && CodeMinimums.isThinTopCover(top)) {
+        cover("A top cover of " + working.small(top) + ", under 1-1/2\" (from memory).", "BAR-7");
+      }
+    }
+  }
+
+  private boolean isUsed(Setting topCover) {
+    return job.sections().stream()
+        .filter(section -> section.bars().isPresent())
+        .anyMatch(
+            section ->
+                (section.where() == Where.OUTSIDE) == (topCover == Setting.TOP_COVER_OUTSIDE));
+  }
+
+  private void cover(String says, String rule) {
+    part.add(new Caution("", says + DECIDES, rule + ", ACI 318-19 Table 20.5.1.3.1"));
   }
 
   private static Optional<Double> mil(String retarder) {

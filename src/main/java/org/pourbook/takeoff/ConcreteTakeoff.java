@@ -42,6 +42,7 @@ final class ConcreteTakeoff {
     for (Pour pour : job.pours()) {
       takeoff.pour(pour);
     }
+    job.sections().forEach(section -> MeasuredOrder.add(takeoff.part, job, section));
     return takeoff.part;
   }
 
@@ -77,7 +78,7 @@ final class ConcreteTakeoff {
   private Map<String, Double> byMix(List<Poured> poured, boolean withAllowance) {
     Map<String, Double> sums = new LinkedHashMap<>();
     for (Poured row : poured) {
-      double factor = withAllowance ? 1 + allowancePercent(row.section()) / 100 : 1;
+      double factor = withAllowance ? 1 + allowancePercent(row) / 100 : 1;
       sums.merge(row.section().mix(), row.m3() * factor, Double::sum);
     }
     return sums;
@@ -90,8 +91,15 @@ final class ConcreteTakeoff {
         .orElse("");
   }
 
-  /** The allowance of a section: its own, else a pier's, else the job's (CON-6). */
-  private double allowancePercent(Section section) {
+  /**
+   * The allowance of a row: by depth checks, else its section's own, else a pier's, else the job's
+   * (CON-6).
+   */
+  private double allowancePercent(Poured row) {
+    Section section = row.section();
+    if (row.allowancePercent().isPresent()) {
+      return row.allowancePercent().getAsDouble();
+    }
     if (section.wastePercent().isPresent()) {
       return section.wastePercent().getAsDouble();
     }
@@ -114,7 +122,7 @@ final class ConcreteTakeoff {
         row.rule(),
         key,
         section.pour(),
-        allowancePercent(section));
+        allowancePercent(row));
   }
 
   private Quantity pumpLoss(Pour pour, String mix, double lossM3) {

@@ -6,7 +6,6 @@ import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.pourbook.job.Job;
 import org.pourbook.job.Pour;
-import org.pourbook.job.Section;
 import org.pourbook.job.Setting;
 import org.pourbook.measure.Unit;
 import org.pourbook.takeoff.rule.ConcreteOrder;
@@ -25,15 +24,14 @@ final class FiberTakeoff {
       Job job,
       Pour pour,
       List<Poured> poured,
-      ToDoubleFunction<Section> allowancePercent) {
+      ToDoubleFunction<Poured> allowancePercent) {
     Map<Double, Double> byDose = new TreeMap<>();
     for (Poured row : poured) {
       row.section()
           .fiberKgPerM3()
           .ifPresent(
               dose -> {
-                double allowed =
-                    row.m3() * (1 + allowancePercent.applyAsDouble(row.section()) / 100);
+                double allowed = row.m3() * (1 + allowancePercent.applyAsDouble(row) / 100);
                 byDose.merge(dose, allowed, Double::sum);
               });
     }

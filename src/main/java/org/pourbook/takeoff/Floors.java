@@ -1,5 +1,6 @@
 package org.pourbook.takeoff;
 
+import java.util.List;
 import org.pourbook.job.Job;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Section;
@@ -8,6 +9,8 @@ import org.pourbook.measure.Length;
 import org.pourbook.outline.Figure;
 import org.pourbook.outline.FigureSide;
 import org.pourbook.outline.Figures;
+import org.pourbook.outline.FloorPlan;
+import org.pourbook.outline.Placed;
 import org.pourbook.takeoff.rule.SlabVolume;
 
 /** Measures of a section that several families need. */
@@ -20,12 +23,36 @@ final class Floors {
     return SlabVolume.ownAreaM2(Figures.of(section).areaM2(), recessesM2(job, section));
   }
 
+  /**
+   * Returns the volume of one floor at its thickness, its recesses taken out, with its fall [m3].
+   */
+  static double designM3(Job job, Section section) {
+    double areaM2 = ownAreaM2(job, section);
+    double flatM3 = SlabVolume.flatM3(areaM2, section.thickness().metres());
+    return section.baseFollows()
+        ? flatM3
+        : flatM3 + SlabVolume.fallM3(areaM2, section.fall(), Figures.of(section).extentXM());
+  }
+
   /** Returns the area of the recesses in one section [m2]. */
   static double recessesM2(Job job, Section section) {
     return job.partsOf(section).stream()
         .filter(part -> part.kind() == Kind.RECESS)
         .mapToDouble(part -> Figures.of(part).areaM2() * part.count())
         .sum();
+  }
+
+  /** Returns the recesses of a section whose places are known, in the section's plan. */
+  static List<Placed> placedRecesses(Job job, Section section) {
+    return job.partsOf(section).stream()
+        .filter(part -> part.kind() == Kind.RECESS && part.count() == 1)
+        .flatMap(part -> Placed.in(section, part).stream())
+        .toList();
+  }
+
+  /** Returns the pieces of a section's own floor, the recesses taken out whose places are known. */
+  static List<FloorPlan> plan(Job job, Section section) {
+    return FloorPlan.of(Figures.of(section), placedRecesses(job, section));
   }
 
   /** Returns the section in which a part lies. */

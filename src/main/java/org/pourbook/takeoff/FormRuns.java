@@ -10,6 +10,7 @@ import org.pourbook.job.Shape;
 import org.pourbook.measure.Length;
 import org.pourbook.outline.FigureSide;
 import org.pourbook.outline.Figures;
+import org.pourbook.outline.Placed;
 import org.pourbook.takeoff.FormRun.Bend;
 import org.pourbook.takeoff.FormedSide.Span;
 
@@ -41,7 +42,7 @@ final class FormRuns {
       if (section.formed().run().isEmpty() && section.formHeight().isPositive()) {
         for (FigureSide side : Figures.of(section).sides()) {
           FormedSide formed = FormedSide.of(job, section, side);
-          if (side.formed() && !isOnParentsEdge(job, formed)) {
+          if (side.formed() && !isOnParentsEdge(job, section, side)) {
             sides.add(formed);
           }
         }
@@ -50,14 +51,15 @@ final class FormRuns {
     return sides;
   }
 
-  private static boolean isOnParentsEdge(Job job, FormedSide side) {
-    Section section = side.section();
-    return section.kind() == Kind.RECESS
-        && (section.position().isPresent() || section.shape() instanceof Shape.Outline)
-        && section
-            .partOf()
-            .map(parent -> Figures.of(job.section(parent)).sides().stream().anyMatch(side::liesOn))
-            .orElse(false);
+  private static boolean isOnParentsEdge(Job job, Section section, FigureSide side) {
+    if (section.kind() != Kind.RECESS) {
+      return false;
+    }
+    Section parent = Floors.parent(job, section);
+    return Placed.in(parent, section)
+        .map(placed -> placed.sidesInside(Figures.of(parent)))
+        .filter(inside -> !inside.contains(side.name()))
+        .isPresent();
   }
 
   /** Returns whether a section takes a form tube: a round pier that is formed. */

@@ -27,22 +27,18 @@ record FormedSide(Section section, FigureSide side, double xM, double yM, boolea
             && job.timesOf(section) == 1
             && !(section.shape() instanceof Shape.Round)
             && (section.position().isPresent() || section.shape() instanceof Shape.Outline);
-    Position at = origin(job, section);
+    Position at = origin(section);
     return new FormedSide(
         section, side, side.x1M() + at.x().metres(), side.y1M() + at.y().metres(), placed);
   }
 
   /**
-   * Returns where a section's own plan begins in the job's, of a part in its parent's: outlines are
-   * drawn in the job's plan, rectangles from their corner.
+   * Returns where a section's own plan begins in the job's: outlines are drawn in the job's plan,
+   * rectangles from their corner.
    */
-  private static Position origin(Job job, Section section) {
+  private static Position origin(Section section) {
     Position zero = new Position(Length.ZERO, Length.ZERO);
-    if (!(section.shape() instanceof Shape.Outline)) {
-      return section.position().orElse(zero);
-    }
-    Position parent = section.partOf().map(code -> origin(job, job.section(code))).orElse(zero);
-    return new Position(Length.ZERO.minus(parent.x()), Length.ZERO.minus(parent.y()));
+    return section.shape() instanceof Shape.Outline ? zero : section.position().orElse(zero);
   }
 
   /** Returns the height of the face: a turned-down edge's only where the edge is turned down. */
@@ -71,24 +67,6 @@ record FormedSide(Section section, FigureSide side, double xM, double yM, boolea
     return onOneLine && to > from
         ? new Span(Math.max(0, from), Math.min(lengthM, to))
         : new Span(0, 0);
-  }
-
-  /**
-   * Returns whether this side lies on a side of its parent, as a recess at the slab's edge does.
-   */
-  boolean liesOn(FigureSide parent) {
-    double lengthM = parent.length().metres();
-    double ux = (parent.x2M() - parent.x1M()) / lengthM;
-    double uy = (parent.y2M() - parent.y1M()) / lengthM;
-    double dx = xM - parent.x1M();
-    double dy = yM - parent.y1M();
-    double ex = dx + side.x2M() - side.x1M();
-    double ey = dy + side.y2M() - side.y1M();
-    double middle = (ux * (dx + ex) + uy * (dy + ey)) / 2;
-    return Math.abs(ux * dy - uy * dx) < NEAR_M
-        && Math.abs(ux * ey - uy * ex) < NEAR_M
-        && middle > 0
-        && middle < lengthM;
   }
 
   /** Returns the joint of some kinds that lies on this side, if any. */

@@ -7,9 +7,11 @@ import org.pourbook.job.Joint;
 import org.pourbook.job.JointKind;
 import org.pourbook.job.Section;
 import org.pourbook.job.Setting;
+import org.pourbook.job.Shape;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.LengthFormat;
 import org.pourbook.measure.Unit;
+import org.pourbook.takeoff.JointCut.Cuts;
 import org.pourbook.takeoff.rule.ControlJoints;
 
 /** Control joints, what seals them, and isolation joints (JOINT-1 … JOINT-4). */
@@ -46,15 +48,19 @@ final class JointTakeoff {
             .jointSpacing()
             .largest()
             .orElseGet(() -> ControlJoints.largestSide(section.thickness()));
-    List<JointCut> cuts = JointCut.of(section, largest);
-    if (cuts.isEmpty()) {
-      return;
+    Cuts found = cuts(section, largest);
+    if (!found.joints().isEmpty()) {
+      cut(section, found.joints());
     }
+    JointPanels.add(part, job, section, found.panels(), largest);
+  }
+
+  private void cut(Section section, List<JointCut> cuts) {
     int times = job.timesOf(section);
     Length depth = ControlJoints.depth(section.thickness());
     int number = 1;
     for (JointCut cut : cuts) {
-      String note = cut.place(working) + (times == 1 ? "" : working.times(times));
+      String note = cut.place() + (times == 1 ? "" : working.times(times));
       part.add(
           new JointLine(
               section.code(),
@@ -81,6 +87,17 @@ final class JointTakeoff {
     if (job.practice().isYes(Setting.SEAL_JOINTS)) {
       seal(section, lengthM);
     }
+  }
+
+  private Cuts cuts(Section section, Length largest) {
+    boolean whole = Floors.placedRecesses(job, section).isEmpty();
+    if (whole && section.shape() instanceof Shape.Rectangle rectangle) {
+      return JointCut.ofRectangle(rectangle, largest, working);
+    }
+    if (whole && section.shape() instanceof Shape.Round round) {
+      return JointCut.ofRound(round, largest, working);
+    }
+    return JointCut.of(FloorPanels.of(Floors.plan(job, section), largest), working);
   }
 
   private void seal(Section section, double lengthM) {

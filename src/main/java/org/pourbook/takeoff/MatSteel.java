@@ -49,7 +49,7 @@ final class MatSteel {
     List<MatLine> lines = MatLine.of(section, along, spacing, cover);
     for (Section recess : Steps.interrupting(steel, section, bar(along))) {
       if (Steps.isPlaced(recess)) {
-        MatLine.Gap gap = Steps.gap(recess, along);
+        MatLine.Gap gap = Steps.gap(section, recess, along);
         lines = lines.stream().flatMap(l -> l.interruptedBy(gap, cover).stream()).toList();
       }
     }

@@ -11,6 +11,8 @@ import org.pourbook.measure.Length;
 import org.pourbook.measure.Unit;
 import org.pourbook.outline.Figure;
 import org.pourbook.outline.Figures;
+import org.pourbook.outline.FloorPlan;
+import org.pourbook.outline.FloorPlan.Band;
 import org.pourbook.takeoff.rule.PlacingTime;
 
 /** Strips, their times, the pump and the placing labor of each pour (POUR-1, POUR-2). */
@@ -68,23 +70,30 @@ final class PourTakeoff {
     return job.practice().number(rate);
   }
 
+  /** Adds the strips of a section, each with its share of the concrete by its plan area. */
   private void strips(Pour pour, Section section, double netM3, double beforeM3, double rate) {
     Length x = extent(section, true);
     Length y = extent(section, false);
+    boolean alongX = !x.isLessThan(y);
     int strips = PlacingTime.strips(x.min(y), job.practice().length(Setting.STRIP_WIDTH));
-    int all = strips * job.timesOf(section);
-    double each = netM3 / all;
-    for (int i = 0; i < all; i++) {
-      double minutes = PlacingTime.minutes(beforeM3 + i * each, rate);
+    List<Band> bands = FloorPlan.bands(Floors.plan(job, section), alongX, strips);
+    double areaM2 = bands.stream().mapToDouble(Band::areaM2).sum();
+    int times = job.timesOf(section);
+    double placedM3 = beforeM3;
+    for (int i = 0; i < strips * times; i++) {
+      Band band = bands.get(i % strips);
+      double volumeM3 = netM3 / times * band.areaM2() / areaM2;
+      double minutes = PlacingTime.minutes(placedM3, rate);
       part.add(
           new Strip(
               section.code(),
               pour.number(),
               i + 1,
               x.min(y).dividedBy(strips),
-              x.max(y),
-              each,
+              Length.ofMetres(band.lengthM()),
+              volumeM3,
               pour.start().plusMinutes(Math.round(minutes))));
+      placedM3 += volumeM3;
     }
   }
 

@@ -1,5 +1,6 @@
 package org.pourbook.takeoff;
 
+import java.util.OptionalDouble;
 import org.pourbook.job.Section;
 
 /**
@@ -7,5 +8,17 @@ import org.pourbook.job.Section;
  *
  * @param section whose mix, pour and allowance it has
  * @param working without the figure at its end
+ * @param allowancePercent by depth checks, in place of the section's (CON-10)
  */
-record Poured(Section section, String what, double m3, String working, String rule) {}
+record Poured(
+    Section section,
+    String what,
+    double m3,
+    String working,
+    String rule,
+    OptionalDouble allowancePercent) {
+
+  Poured(Section section, String what, double m3, String working, String rule) {
+    this(section, what, m3, working, rule, OptionalDouble.empty());
+  }
+}

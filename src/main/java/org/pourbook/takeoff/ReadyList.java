@@ -11,6 +11,7 @@ import org.pourbook.job.ExtraKind;
 import org.pourbook.job.Job;
 import org.pourbook.job.Pour;
 import org.pourbook.measure.Unit;
+import org.pourbook.takeoff.rule.ControlJoints;
 
 /** What must be on site or checked before the first truck is discharged (READY-1). */
 final class ReadyList {
@@ -70,6 +71,9 @@ final class ReadyList {
     }
     FIXED.forEach(part::add);
     job.pours().forEach(pour -> part.add(people(pour)));
+    if (quantities.stream().anyMatch(q -> isOf(q, Material.SAW_CUTTING))) {
+      part.add(new ReadyItem("Saw the control joints", "", ControlJoints.sawing()));
+    }
     held(quantities).forEach(part::add);
     for (Extra extra : job.extras()) {
       if (extra.kind() == ExtraKind.SET_IN || extra.kind() == ExtraKind.CHECK) {
@@ -98,6 +102,10 @@ final class ReadyList {
                 Collectors.groupingBy(
                     q -> q.material().orElseThrow(), TreeMap::new, Collectors.toList()));
     return byKey.entrySet().stream().map(e -> held(e.getKey(), e.getValue())).toList();
+  }
+
+  private static boolean isOf(Quantity quantity, Material material) {
+    return quantity.material().filter(key -> key.material().equals(material.label())).isPresent();
   }
 
   private static boolean isCounted(Quantity quantity) {

@@ -2,6 +2,8 @@ package org.pourbook.takeoff;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.pourbook.job.Job;
 import org.pourbook.job.Joint;
 import org.pourbook.job.JointKind;
@@ -195,8 +197,14 @@ final class RetarderTakeoff {
     }
   }
 
-  /** Sheet that a lower recess takes over its plan, down the banks of its inner sides. */
+  /**
+   * Sheet that goes down banks and up walls over the plan: at an outline's sides, whose strips are
+   * as long as the outline, and at the inner sides of a lower recess.
+   */
   private void banks(Section parent) {
+    if (parent.shape() instanceof Shape.Outline) {
+      outlineSides(parent);
+    }
     double slope = job.practice().number(Setting.BASE_BANK_SLOPE);
     for (Section recess : job.partsOf(parent)) {
       if (recess.kind() == Kind.RECESS && Floors.lowerBy(job, recess).isPositive()) {
@@ -212,6 +220,25 @@ final class RetarderTakeoff {
             working.run(sidesM) + " × " + working.small(Length.ofMetres(moreM)) + " more");
       }
     }
+  }
+
+  private void outlineSides(Section section) {
+    Map<Length, Double> sidesM = new TreeMap<>();
+    for (FigureSide side : Figures.of(section).sides()) {
+      Length more = more(section, side);
+      if (more.isPositive()) {
+        sidesM.merge(more, side.length().metres() * job.timesOf(section), Double::sum);
+      }
+    }
+    sidesM.forEach(
+        (more, runM) ->
+            buy(
+                section,
+                "vapor retarder beyond the plan",
+                key,
+                runM * more.metres(),
+                Material.VAPOR_RETARDER.unit(job.units()),
+                working.run(runM) + " × " + working.small(more) + " more"));
   }
 
   private void buy(

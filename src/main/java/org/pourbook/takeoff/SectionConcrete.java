@@ -2,6 +2,8 @@ package org.pourbook.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.pourbook.job.Job;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Section;
@@ -18,9 +20,13 @@ final class SectionConcrete {
   /** Name of the part that a turned-down edge is. */
   static final String EDGE = "turned-down edge";
 
+  /** Name of the part that depth checks measured. */
+  static final String MEASURED = "measured slab";
+
   private final Job job;
   private final Section section;
   private final Figure figure;
+  private final Optional<MeasuredDepth> measured;
   private final int times;
   private final Working working;
   private final List<Poured> rows = new ArrayList<>();
@@ -31,6 +37,7 @@ final class SectionConcrete {
     this.figure = Figures.of(section);
     this.times = job.timesOf(section);
     this.working = new Working(job.units());
+    this.measured = MeasuredDepth.of(job, section);
   }
 
   /** Returns the named parts of a section's concrete; what is taken out is negative. */
@@ -46,6 +53,11 @@ final class SectionConcrete {
   }
 
   private void slab() {
+    if (measured.isPresent()) {
+      measured(measured.get());
+      edge();
+      return;
+    }
     flat("plan slab", "CON-2");
     for (Section part : job.partsOf(section)) {
       if (part.kind() == Kind.RECESS) {
@@ -57,10 +69,22 @@ final class SectionConcrete {
   }
 
   private void recess() {
-    flat("recess", "CON-4");
-    fall();
+    if (measured.isPresent()) {
+      measured(measured.get());
+    } else {
+      flat("recess", "CON-4");
+      fall();
+    }
     bank();
     edge();
+  }
+
+  /** What was measured takes the place of the flat slab, its fall and what recesses take out. */
+  private void measured(MeasuredDepth depth) {
+    double oneM3 = depth.volumeM3();
+    String how = depth.working(working) + working.times(times);
+    OptionalDouble allowance = OptionalDouble.of(depth.allowancePercent(job.practice()));
+    rows.add(new Poured(section, MEASURED, oneM3 * times, how, "CON-10", allowance));
   }
 
   private void flat(String what, String rule) {
@@ -160,6 +184,11 @@ final class SectionConcrete {
 
   private void add(String what, double oneM3, String how, String rule) {
     String counted = times == 1 || !how.contains(" + ") ? how : "(" + how + ")";
-    rows.add(new Poured(section, what, oneM3 * times, counted + working.times(times), rule));
+    OptionalDouble allowance =
+        measured.isPresent()
+            ? OptionalDouble.of(job.practice().number(Setting.SPILL))
+            : OptionalDouble.empty();
+    rows.add(
+        new Poured(section, what, oneM3 * times, counted + working.times(times), rule, allowance));
   }
 }

@@ -3,11 +3,13 @@ package org.pourbook.takeoff;
 import java.util.List;
 import org.pourbook.job.Job;
 import org.pourbook.job.Kind;
+import org.pourbook.job.Position;
 import org.pourbook.job.Section;
 import org.pourbook.job.Shape;
 import org.pourbook.measure.BarSize;
 import org.pourbook.measure.Length;
 import org.pourbook.outline.Figures;
+import org.pourbook.outline.Placed;
 import org.pourbook.takeoff.rule.StepTieBars;
 
 /** How the recesses of a slab interrupt its mat (BAR-1, BAR-5). */
@@ -37,10 +39,11 @@ final class Steps {
   }
 
   /** Returns the gap of a placed recess for bars along Length, or across. */
-  static MatLine.Gap gap(Section recess, boolean along) {
+  static MatLine.Gap gap(Section parent, Section recess, boolean along) {
     Shape.Rectangle size = (Shape.Rectangle) recess.shape();
-    Length x = recess.position().orElseThrow().x();
-    Length y = recess.position().orElseThrow().y();
+    Position corner = Placed.place(parent, size, recess.position()).orElseThrow();
+    Length x = corner.x();
+    Length y = corner.y();
     Length farX = x.plus(size.length());
     Length farY = y.plus(size.width());
     return along ? new MatLine.Gap(x, farX, y, farY) : new MatLine.Gap(y, farY, x, farX);

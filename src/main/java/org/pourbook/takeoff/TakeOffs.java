@@ -17,6 +17,7 @@ public final class TakeOffs {
     List<Part> parts =
         new ArrayList<>(
             List.of(
+                ChangeCautions.of(job),
                 ConcreteTakeoff.of(job),
                 BaseTakeoff.of(job, onOffer),
                 DiggingTakeoff.of(job),

@@ -82,6 +82,16 @@ class BuyerTest {
     assertTrue(buy(prices, nuts(7)).cautions().isEmpty());
   }
 
+  @Test
+  void anOpenChangeStandsBelowEveryOrderOfItsJob() {
+    PriceBook prices = book(List.of(), price("nut", "1/2", "S", "each", "1"));
+
+    assertEquals(
+        List.of("Open change C2 of A, not in this order: a second drain"),
+        buy(prices, nuts(9).openChange("C2", "a second drain")).orders().get(0).notes());
+    assertEquals(List.of(), buy(prices, nuts(9)).orders().get(0).notes());
+  }
+
   private static Given nuts(double many) {
     return job("A").needs(Material.NUT, "1/2", many);
   }

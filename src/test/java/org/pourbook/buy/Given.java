@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.pourbook.job.Change;
+import org.pourbook.job.ChangeState;
 import org.pourbook.job.Extra;
 import org.pourbook.job.ExtraKind;
 import org.pourbook.job.Job;
@@ -44,6 +46,7 @@ final class Given {
   private final List<Optional<LocalDate>> dates = new ArrayList<>();
   private final Map<Setting, SettingValue> settings = new EnumMap<>(Setting.class);
   private final Map<String, SettingValue> allowances = new HashMap<>();
+  private final List<Change> changes = new ArrayList<>();
   private final List<Extra> extras = new ArrayList<>();
   private final List<Quantity> quantities = new ArrayList<>();
   private final List<PieceNeed> pieces = new ArrayList<>();
@@ -108,6 +111,13 @@ final class Given {
   /** Adds a pour on a day. */
   Given pour(String date) {
     dates.add(Optional.of(LocalDate.parse(date)));
+    return this;
+  }
+
+  /** Adds a change that no section has taken up. */
+  Given openChange(String change, String what) {
+    Optional<String> none = Optional.empty();
+    changes.add(new Change(change, Optional.empty(), "", what, none, ChangeState.OPEN, HERE));
     return this;
   }
 
@@ -217,7 +227,7 @@ final class Given {
         List.of(),
         List.of(),
         List.of(),
-        List.of(),
+        changes,
         extras,
         List.of(),
         new Practice(settings, allowances, Map.of()),

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,6 +64,23 @@ class CommandLineTest {
     try (Stream<Path> files = Files.list(folder)) {
       return files.map(file -> file.getFileName().toString()).sorted().toList();
     }
+  }
+
+  @Test
+  void plansAreDrawnAsOneFileAJobTheSameEachTime() throws Exception {
+    leaveOnlyGoodJob();
+    Path plans = folder.resolve("plans");
+    assertEquals(0, run("estimate", jobs, "--plans", plans), err);
+    byte[] first = Files.readAllBytes(plans.resolve("GOOD.svg"));
+    assertEquals(0, run("estimate", jobs, "--plans", plans, "--overwrite"), err);
+
+    assertArrayEquals(first, Files.readAllBytes(plans.resolve("GOOD.svg")));
+    var svg =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(plans.resolve("GOOD.svg").toFile());
+    assertEquals("svg", svg.getDocumentElement().getTagName());
+    assertTrue(svg.getElementsByTagName("line").getLength() > 4);
   }
 
   @Test

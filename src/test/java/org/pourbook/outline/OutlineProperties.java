@@ -358,7 +358,7 @@ class OutlineProperties {
       double y = random.nextInt(5, 35) / 2.0;
       points.add(new Surface.Point(x, y, random.nextDouble(0.08, 0.12)));
     }
-    List<Patch> patches = Triangulation.patches(points, figure);
+    List<Patch> patches = Triangulation.patches(points, Region.of(figure));
     assertEquals(
         figure.areaM2(),
         patches.stream().mapToDouble(Patch::areaM2).sum(),

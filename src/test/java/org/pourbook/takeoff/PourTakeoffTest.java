@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.pourbook.job.Job;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Placing;
+import org.pourbook.job.Shape;
 import org.pourbook.job.Weather;
 import org.pourbook.measure.Unit;
 
@@ -47,6 +48,58 @@ class PourTakeoffTest {
     assertEquals(6, strips.size());
     assertEquals(6, strips.get(5).strip());
     assertEquals(feet(8), strips.get(5).width());
+  }
+
+  @Test
+  void stripsOfAnOutlineAreAsLongAsTheOutlineInThem() {
+    // 36 x 20 ft less 12 x 10 at the upper right: two strips of 10 ft, 36 and 24 ft long. 6 in
+    // thick: 600 ft2 / 54 = 11.11 yd3, as 360 to 240 ft2.
+    Job job =
+        new SiteJob()
+            .with(
+                slab("A")
+                    .shape(Plan.outline(Plan.ring(0, 0, 36, 0, 36, 10, 24, 10, 24, 20, 0, 20)))
+                    .thick("6"))
+            .build();
+
+    List<Strip> strips = PourTakeoff.of(job, Offer.NOTHING).strips();
+
+    assertEquals(List.of(feet(36), feet(24)), strips.stream().map(Strip::length).toList());
+    assertEquals(List.of(feet(10), feet(10)), strips.stream().map(Strip::width).toList());
+    assertEquals(360 / 54.0, Unit.YD3.fromBase(strips.get(0).volumeM3()), ROUNDING);
+    assertEquals(240 / 54.0, Unit.YD3.fromBase(strips.get(1).volumeM3()), ROUNDING);
+    // 6.667 yd3 at 15 yd3/h: 26.67 min
+    assertEquals(LocalTime.of(7, 27), strips.get(1).start());
+  }
+
+  @Test
+  void stripsOfARoundFloorAndAroundARecessAddUpToTheirSections() {
+    Job job =
+        new SiteJob()
+            .with(slab("A").shape(new Shape.Round(feet(27))))
+            .with(slab("B"))
+            .with(
+                SiteJob.SectionBuilder.recess("R", "B", SiteJob.inches("2"))
+                    .size(feet(8), feet(8))
+                    .at(feet(0), feet(0)))
+            .build();
+
+    List<Strip> strips = PourTakeoff.of(job, Offer.NOTHING).strips();
+
+    for (String code : List.of("A", "B", "R")) {
+      double net =
+          SectionConcrete.of(job, job.section(code)).stream().mapToDouble(Poured::m3).sum();
+      double sum =
+          strips.stream()
+              .filter(strip -> strip.section().equals(code))
+              .mapToDouble(Strip::volumeM3)
+              .sum();
+      assertEquals(net, sum, net * ROUNDING, code);
+    }
+    // B: 36 x 24 ft in three strips of 8 ft; 8 x 8 ft of the first is the recess
+    List<Strip> around = strips.stream().filter(strip -> strip.section().equals("B")).toList();
+    assertEquals(28 / 36.0, around.get(0).volumeM3() / around.get(1).volumeM3(), ROUNDING);
+    assertEquals(feet(28), around.get(0).length());
   }
 
   @Test

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.pourbook.job.BarMat;
+import org.pourbook.job.BarRun;
 import org.pourbook.job.Change;
 import org.pourbook.job.DepthCheck;
 import org.pourbook.job.Edge;
@@ -30,6 +32,7 @@ import org.pourbook.job.Shape;
 import org.pourbook.job.Sides;
 import org.pourbook.job.Weather;
 import org.pourbook.job.Where;
+import org.pourbook.measure.BarSize;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.Unit;
 import org.pourbook.measure.UnitSystem;
@@ -207,6 +210,8 @@ final class SiteJob {
     private boolean baseFollows = true;
     private Length drop = Length.ZERO;
     private Optional<Edge> edge = Optional.empty();
+    private Optional<BarMat> bars = Optional.empty();
+    private Optional<BarRun> edgeBars = Optional.empty();
     private Length base = Length.ofInches(4);
     private boolean retarder = true;
     private OptionalDouble fiber = OptionalDouble.empty();
@@ -303,6 +308,18 @@ final class SiteJob {
       return this;
     }
 
+    /** Bars both ways at one spacing. */
+    SectionBuilder bars(String size, String spacingInches) {
+      BarSize bar = BarSize.named(size).orElseThrow();
+      bars = Optional.of(new BarMat(bar, inches(spacingInches), bar, inches(spacingInches)));
+      return this;
+    }
+
+    SectionBuilder edgeBars(int count, String size) {
+      edgeBars = Optional.of(new BarRun(count, BarSize.named(size).orElseThrow()));
+      return this;
+    }
+
     SectionBuilder base(String inches) {
       base = inches(inches);
       return this;
@@ -354,10 +371,10 @@ final class SiteJob {
           baseFollows,
           drop,
           edge,
-          Optional.empty(),
+          edgeBars,
           base,
           retarder,
-          Optional.empty(),
+          bars,
           Optional.empty(),
           fiber,
           formed,

@@ -102,6 +102,20 @@ class TakeOffsTest {
   }
 
   @Test
+  void anOpenChangeIsTheFirstCaution() {
+    Job job =
+        new SiteJob()
+            .with(slab("A"))
+            .with(change("C1", ChangeState.DECLINED))
+            .with(change("C2", ChangeState.OPEN))
+            .build();
+
+    List<Caution> cautions = TakeOffs.of(job, Offer.NOTHING).cautions();
+    assertTrue(cautions.get(0).says().startsWith("Open change C2: wider door"));
+    assertTrue(cautions.stream().noneMatch(caution -> caution.says().contains("C1")));
+  }
+
+  @Test
   void theReadyListHoldsWhatTheJobHolds() {
     Job job =
         new SiteJob().with(SiteJob.pour(1, Placing.PUMP)).with(slab("A")).with(slab("B")).build();
@@ -155,6 +169,28 @@ class TakeOffsTest {
             " VR-1, IBC 1910.1",
             " VR-1, IRC R506.2.3 (2021)"),
         rules);
+  }
+
+  @Test
+  void coversUnderTheCodeAndFloorsWithoutJointsAreTold() {
+    SiteJob job =
+        new SiteJob()
+            .with(Setting.EDGE_COVER, "2")
+            .with(Setting.TOP_COVER, "1")
+            .with(Setting.TOP_COVER_OUTSIDE, "1")
+            .with(slab("A").bars("#4", "18").joints(JointSpacing.NONE))
+            .with(slab("B").thick("8").joints(new JointSpacing(false, Optional.of(feet(19)))));
+
+    // No bars outside; 36 ft of floor without a joint; 19 ft is over 18 though 36 x 8 in is 24 ft
+    assertEquals(
+        List.of(
+            "A JOINT-1, ACI 302.1R-96",
+            "B JOINT-1, ACI 302.1R-96",
+            " BAR-1, ACI 318-19 Table 20.5.1.3.1",
+            " BAR-7, ACI 318-19 Table 20.5.1.3.1"),
+        CodeCautions.of(job.build()).cautions().stream()
+            .map(c -> c.section() + " " + c.rule())
+            .toList());
   }
 
   @Test

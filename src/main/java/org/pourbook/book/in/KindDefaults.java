@@ -1,7 +1,5 @@
 package org.pourbook.book.in;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.pourbook.job.Edge;
 import org.pourbook.job.Finish;
@@ -15,6 +13,9 @@ import org.pourbook.job.Shape;
 import org.pourbook.job.Sides;
 import org.pourbook.job.Where;
 import org.pourbook.measure.Length;
+import org.pourbook.outline.Figure;
+import org.pourbook.outline.Figures;
+import org.pourbook.outline.Placed;
 
 /** What a section has where its cells are blank, by what it is and where it lies. */
 final class KindDefaults {
@@ -70,27 +71,16 @@ final class KindDefaults {
 
   private static Sides insideParent(
       Shape shape, Optional<Position> position, Optional<Section> parent) {
-    if (position.isEmpty()
-        || !(shape instanceof Shape.Rectangle part)
-        || !(parent.map(Section::shape).orElse(shape) instanceof Shape.Rectangle whole)
-        || parent.isEmpty()) {
+    if (shape instanceof Shape.Round || parent.isEmpty()) {
       return Sides.ALL;
     }
-    Length x = position.get().x();
-    Length y = position.get().y();
-    List<String> inside = new ArrayList<>();
-    if (y.isPositive()) {
-      inside.add("L1");
-    }
-    if (x.plus(part.length()).isLessThan(whole.length())) {
-      inside.add("W2");
-    }
-    if (y.plus(part.width()).isLessThan(whole.width())) {
-      inside.add("L2");
-    }
-    if (x.isPositive()) {
-      inside.add("W1");
-    }
-    return inside.size() == 4 ? Sides.ALL : Sides.of(inside);
+    Section slab = parent.get();
+    Figure figure = Figures.of(shape);
+    return Placed.place(slab, shape, position)
+        .map(at -> new Placed(figure, at.x().metres(), at.y().metres()))
+        .map(part -> part.sidesInside(Figures.of(slab)))
+        .filter(inside -> inside.size() < figure.sides().size())
+        .map(Sides::of)
+        .orElse(Sides.ALL);
   }
 }

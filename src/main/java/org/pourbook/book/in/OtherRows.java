@@ -38,6 +38,8 @@ final class OtherRows {
       Optional<String> section = cells.code("Section");
       if (state == ChangeState.TAKEN_UP && section.filter(sections::has).isEmpty()) {
         cells.refuse("Section", "the section of this job that has taken the change up");
+      } else if (section.filter(named -> !sections.has(named)).isPresent()) {
+        cells.note("Section", "a section of this job");
       }
       if (job.accepts(cells)) {
         changes.add(

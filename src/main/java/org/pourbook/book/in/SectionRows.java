@@ -37,6 +37,9 @@ final class SectionRows {
         }
       }
     }
+    for (SectionHead head : heads.values()) {
+      section(head.code()).ifPresent(section -> checkPlace(section, head));
+    }
   }
 
   private void readHead(TableRow row) {
@@ -85,6 +88,18 @@ final class SectionRows {
     } else if (parent.flatMap(SectionHead::kind).filter(kind -> kind != Kind.SLAB).isPresent()) {
       head.cells().refuse("Part of", "a slab");
     }
+  }
+
+  private void checkPlace(Section part, SectionHead head) {
+    List<Section> before =
+        sections().stream()
+            .filter(other -> other.partOf().equals(part.partOf()))
+            .takeWhile(other -> !other.equals(part))
+            .toList();
+    TableRow row = outlines.firstRows().getOrDefault(part.code(), head.row());
+    part.partOf()
+        .flatMap(this::section)
+        .ifPresent(slab -> PartChecks.checkPlace(part, slab, before, row, job));
   }
 
   /** Returns whether the job has a section of that code, sound or not. */

@@ -11,6 +11,7 @@ import org.pourbook.buy.Order;
 import org.pourbook.buy.Supplier;
 import org.pourbook.desk.Estimate;
 import org.pourbook.measure.Money;
+import org.pourbook.takeoff.TakeOff;
 
 /** The lines of every order; packs and prices of goods come from Materials. */
 final class OrdersSheet {
@@ -27,12 +28,14 @@ final class OrdersSheet {
   private final SheetSpec<Row> spec;
   private final Spans<String> orders;
   private final MaterialsSheet materials;
+  private final Map<String, List<String>> openChanges;
   private final Map<String, List<Integer>> sources;
 
   record Row(Order order, Order.OrderLine line) {}
 
   OrdersSheet(Estimate estimate, MaterialsSheet materials) {
     this.materials = materials;
+    this.openChanges = openChanges(estimate);
     this.sources = sources(materials);
     List<Row> rows = new ArrayList<>();
     for (Order order : estimate.bought().orders()) {
@@ -56,6 +59,7 @@ final class OrdersSheet {
     columns.add(Column.of("Price note", Look.WORDS, 8, OrdersSheet::note));
     columns.add(Column.cell(TAXABLE, Look.TEXT, 7, row -> Cell.ofYesNo(row.line().taxable())));
     columns.add(Column.text(KIND, 7, row -> row.line().fee() ? FEE : GOODS));
+    columns.add(Column.text("Open changes", 14, this::openChanges));
     return columns;
   }
 
@@ -72,6 +76,24 @@ final class OrdersSheet {
         Column.text("Size", 12, row -> row.line().key().size()),
         Column.text("Item", 11, row -> row.line().item()),
         Column.text("Description", 26, row -> row.line().description()));
+  }
+
+  /** Returns what the line's jobs have not taken up: {@code BAKERY C2}. */
+  private String openChanges(Row row) {
+    return row.line().jobs().stream()
+        .flatMap(job -> openChanges.getOrDefault(job, List.of()).stream())
+        .collect(Collectors.joining(", "));
+  }
+
+  private static Map<String, List<String>> openChanges(Estimate estimate) {
+    Map<String, List<String>> changes = new HashMap<>();
+    for (TakeOff takeOff : estimate.takeOffs()) {
+      String job = takeOff.job().code();
+      changes.put(
+          job,
+          takeOff.job().openChanges().stream().map(change -> job + " " + change.code()).toList());
+    }
+    return changes;
   }
 
   static String supplier(Order order) {

@@ -37,6 +37,7 @@ final class RuleClasses {
           "takeoff.rule.CompactedBase",
           "takeoff.rule.ConcreteOrder",
           "takeoff.rule.ControlJoints",
+          "takeoff.rule.DepthOrder",
           "takeoff.rule.DevelopmentLengths",
           "takeoff.rule.Dowels",
           "takeoff.rule.EdgeBars",

@@ -14,6 +14,9 @@ public final class CodeMinimums {
   private static final Length LAP = Length.ofInches(6);
   private static final int RETARDER_MIL = 10;
   private static final int MOST_THICKNESSES = 36;
+  private static final Length WIDEST_JOINTS = Length.ofFeet(18);
+  private static final Length GROUND_COVER = Length.ofInches(3);
+  private static final Length TOP_COVER = Length.ofInches(3, 2);
 
   private CodeMinimums() {}
 
@@ -84,15 +87,41 @@ public final class CodeMinimums {
     return width.isLessThan(FOOTING_WIDTH) || thickness.isLessThan(FOOTING_THICKNESS);
   }
 
-  /** Returns whether joints stand farther apart than 36 thicknesses. */
+  /** Returns whether joints stand farther apart than 36 thicknesses or 18 ft. */
   @Source(
       rule = "JOINT-1",
-      says = "Joints of an unreinforced floor stand no farther apart than 36 × its thickness",
-      value = "36 × thickness",
+      says =
+          "Joints of an unreinforced floor stand no farther apart than 36 × its thickness, at most"
+              + " 18 ft",
+      value = "36 × thickness, ≤ 18 ft",
       key = "aci-302-1r",
       at = "302.1R-96, joint spacing",
       standing = Standing.PUBLISHED)
   public static boolean isWide(Length jointSpacing, Length thickness) {
-    return jointSpacing.isMoreThan(thickness.times(MOST_THICKNESSES));
+    return jointSpacing.isMoreThan(thickness.times(MOST_THICKNESSES).min(WIDEST_JOINTS));
+  }
+
+  /** Returns whether bars cast against the ground have less cover than 3 in. */
+  @Source(
+      rule = "BAR-1",
+      says = "Bars in concrete cast against the ground have 3 in of cover",
+      value = "3 in",
+      key = "aci-318-19",
+      at = "Table 20.5.1.3.1",
+      standing = Standing.PUBLISHED)
+  public static boolean isThinGroundCover(Length cover) {
+    return cover.isLessThan(GROUND_COVER);
+  }
+
+  /** Returns whether bars of #5 and smaller have less cover to the top than 1-1/2 in. */
+  @Source(
+      rule = "BAR-7",
+      says = "Bars of #5 and smaller have 1-1/2 in of cover to weather",
+      value = "1-1/2 in",
+      key = "aci-318-19",
+      at = "Table 20.5.1.3.1, exposed to weather",
+      standing = Standing.FROM_MEMORY)
+  public static boolean isThinTopCover(Length cover) {
+    return cover.isLessThan(TOP_COVER);
   }
 }

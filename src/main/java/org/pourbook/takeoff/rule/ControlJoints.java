@@ -18,6 +18,12 @@ public final class ControlJoints {
   private static final double SEALANT_M2 =
       Length.ofInches(1, 4).metres() * Length.ofInches(1, 2).metres();
 
+  /** A strip narrower than this is not cut to shape: its joints would stand in each other's way. */
+  private static final Length NARROWEST = Length.ofInches(24);
+
+  /** What is drawn and set out no finer than this is no fault of a panel. */
+  private static final Length WRITTEN = Length.ofInches(1, 16);
+
   private ControlJoints() {}
 
   /** Equal panels: how many lie along Length, and how many along Width. */
@@ -41,7 +47,8 @@ public final class ControlJoints {
 
   /**
    * Returns the fewest equal panels with no side over {@code largest} and none longer than 1.5 ×
-   * its width; of those with as many panels, the one that is cut least.
+   * its width; of those with as many panels, the one that is cut least. A strip narrower than 2 ft
+   * is cut by its length alone.
    */
   @Source(
       rule = "JOINT-1",
@@ -53,6 +60,9 @@ public final class ControlJoints {
       at = "length ≤ 1.5 × width",
       standing = Standing.PUBLISHED)
   public static Panels panels(Length length, Length width, Length largest) {
+    if (length.min(width).isLessThan(NARROWEST)) {
+      return new Panels(length.ceilDiv(largest), width.ceilDiv(largest));
+    }
     Panels best = null;
     long leastCut = Long.MAX_VALUE;
     int leastRows = width.ceilDiv(largest);
@@ -80,6 +90,55 @@ public final class ControlJoints {
     int columns = Math.max(length.ceilDiv(largest), twice.ceilDiv(width.times(LONGEST_HALVES)));
     int most = length.times((long) LONGEST_HALVES * rows).floorDiv(width.times(2));
     return columns <= most ? columns : 0;
+  }
+
+  /** Returns whether a panel keeps to the largest side and is no longer than 1.5 × its width. */
+  @Source(
+      rule = "JOINT-1",
+      says =
+          "A panel's sides are no longer than the largest, the longer no more than 1.5 × the other",
+      value = "1.5",
+      key = "sudas-5g-2",
+      at = "length ≤ 1.5 × width",
+      standing = Standing.PUBLISHED)
+  public static boolean isSound(Length length, Length width, Length largest) {
+    Length longer = length.max(width);
+    Length shorter = length.min(width);
+    return !longer.isMoreThan(largest.plus(WRITTEN))
+        && !longer.times(2).isMoreThan(shorter.times(LONGEST_HALVES).plus(WRITTEN));
+  }
+
+  /** Returns how far apart two joints may lie of which one serves for both [m]. */
+  @Source(
+      rule = "JOINT-1",
+      says =
+          "First a joint runs from each re-entrant corner, those of openings and recesses too, the"
+              + " shortest way across; then each piece has its panels",
+      key = "aci-302-1r",
+      at = "re-entrant corners",
+      standing = Standing.FROM_MEMORY)
+  @Source(
+      rule = "JOINT-1",
+      says = "One joint serves for two that would lie within a quarter panel of each other",
+      value = "1/4 panel",
+      standing = Standing.COMMON_PRACTICE)
+  public static double nearM(Length panel) {
+    return panel.metres() / 4;
+  }
+
+  /** Returns when joints are sawn, as the Ready list prints it. */
+  @Source(
+      rule = "JOINT-2",
+      says =
+          "An early-entry saw starts 1 to 4 h after finishing, a conventional one 4 to 12 h, as soon"
+              + " as the cut does not ravel",
+      value = "1 to 4 h, 4 to 12 h",
+      key = "aci-302-1r",
+      at = "timing of sawn joints",
+      standing = Standing.FROM_MEMORY)
+  public static String sawing() {
+    return "early-entry saw 1 to 4 h after finishing, conventional saw 4 to 12 h, as soon as the cut"
+        + " does not ravel (from memory of ACI 302.1R)";
   }
 
   /** Returns how deep a joint is cut. */

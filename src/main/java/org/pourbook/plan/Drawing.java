@@ -1,0 +1,84 @@
+package org.pourbook.plan;
+
+import java.util.List;
+
+/**
+ * The plan of a job on a page of letter size, lying: points from the upper left corner, Y down.
+ *
+ * @param marks in the order of drawing
+ */
+public record Drawing(String job, List<Mark> marks) {
+
+  /** Width and height of the page [pt]. */
+  public static final double PAGE_WIDTH = 792;
+
+  public static final double PAGE_HEIGHT = 612;
+
+  public Drawing {
+    marks = List.copyOf(marks);
+  }
+
+  /** A line, words or a dot. */
+  public sealed interface Mark {}
+
+  /** A straight line. */
+  public record Line(double x1, double y1, double x2, double y2, Stroke stroke) implements Mark {}
+
+  /**
+   * Words, their middle at x, y.
+   *
+   * @param size of the letters [pt]
+   * @param degrees turned clockwise
+   * @param anchor which part of them stands at x
+   */
+  public record Words(double x, double y, String text, double size, double degrees, Anchor anchor)
+      implements Mark {}
+
+  /** A filled dot, such as a bolt. */
+  public record Dot(double x, double y, double radius) implements Mark {}
+
+  /** Which part of words stands at their place. */
+  public enum Anchor {
+    START,
+    MIDDLE
+  }
+
+  /** How a line is drawn: told apart by width and dashes, without color. */
+  public enum Stroke {
+    FORMED("formed side", 2.2, ""),
+    SIDE("side not formed", 0.7, ""),
+    EXISTING("against existing concrete", 2.2, "1 2"),
+    TURNED_DOWN("turned-down edge", 0.6, "6 2"),
+    RECESS("recess, its formed sides heavy", 0.7, "3 1"),
+    BELOW("thickening, footing", 0.6, "2 2"),
+    JOINT("control joint", 0.9, "9 3 2 3"),
+    STRIP("strip, in the order of placing", 0.4, "1 3"),
+    BAR("dowel, tie, step tie", 1.0, ""),
+    PLATE("plate with bolts", 0.5, "");
+
+    private final String label;
+    private final double width;
+    private final String dashes;
+
+    Stroke(String label, double width, String dashes) {
+      this.label = label;
+      this.width = width;
+      this.dashes = dashes;
+    }
+
+    /** Returns its name in the legend. */
+    public String label() {
+      return label;
+    }
+
+    /** Returns its width [pt]. */
+    public double width() {
+      return width;
+    }
+
+    /** Returns lengths of dashes and gaps by turns [pt]; empty for a full line. */
+    public String dashes() {
+      return dashes;
+    }
+  }
+}
