@@ -46,7 +46,7 @@ final class CutSheets {
             "Stock length as read",
             Row::units,
             row -> Optional.of(row.pattern().stock().length())));
-    columns.add(Column.text("From", 12, row -> row.pattern().stock().id()));
+    columns.add(Column.text("From", 12, CutSheets::from));
     columns.add(Column.count("Pieces of stock", 8, row -> row.pattern().times()));
     columns.add(Column.count("Set-up", 6, Row::setUp));
     columns.add(Column.text("Cuts", 32, CutSheets::cuts));
@@ -74,6 +74,10 @@ final class CutSheets {
     return counts.entrySet().stream()
         .map(entry -> entry.getValue() + " x " + entry.getKey())
         .collect(Collectors.joining(" + "));
+  }
+
+  private static String from(Row row) {
+    return CutSheet.isInHand(row.pattern()) ? "ordered before" : row.pattern().stock().id();
   }
 
   /** Returns the patterns by set-up, in the order in which the plan has the set-ups first. */
