@@ -6,6 +6,8 @@ import org.pourbook.job.Job;
 import org.pourbook.job.Joint;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Section;
+import org.pourbook.measure.Length;
+import org.pourbook.outline.Figures;
 
 /** What to think of about the forms of a job. */
 final class FormCautions {
@@ -13,7 +15,8 @@ final class FormCautions {
   private FormCautions() {}
 
   /** Adds the cautions of a section's own forms. */
-  static void of(Section section, List<FormSet> sets, Part part) {
+  static void of(Job job, Section section, List<FormSet> sets, Part part) {
+    ofFall(job, section).ifPresent(part::add);
     if (sets.stream().anyMatch(set -> set.run().bend().isRound())) {
       part.add(
           new Caution(
@@ -32,6 +35,28 @@ final class FormCautions {
                   + " stakes closer.",
               "FORM-2"));
     }
+  }
+
+  /** Returns a caution for a face that grows higher than its form where the top falls alone. */
+  private static Optional<Caution> ofFall(Job job, Section section) {
+    if (section.fall() == 0 || section.baseFollows()) {
+      return Optional.empty();
+    }
+    Working working = new Working(job.units());
+    Length rise = Length.ofMetres(section.fall() * Figures.of(section).extentXM());
+    Length high = section.thickness().plus(rise);
+    return Optional.of(high)
+        .filter(face -> face.isMoreThan(section.formHeight()))
+        .map(
+            face ->
+                new Caution(
+                    section.code(),
+                    "The base is level and the top falls: the face is "
+                        + working.small(face)
+                        + " at the high end, but the forms are "
+                        + working.small(section.formHeight())
+                        + " high. Write Form height, or bank the low boards.",
+                    "FORM-1"));
   }
 
   /** Adds a caution for each joint that says a formed side is formed elsewhere, or not at all. */

@@ -33,7 +33,7 @@ public final class FormTakeoff {
         FormRows rows = new FormRows(job, section, sets, part);
         pieces.addAll(rows.boards());
         pieces.addAll(new FormSupports(job, section, sets, pegs, rows).add());
-        FormCautions.of(section, sets, part);
+        FormCautions.of(job, section, sets, part);
       } else if (FormRuns.isTube(section) && section.shape() instanceof Shape.Round round) {
         part.add(tube(job, section, round.diameter()));
       }

@@ -96,6 +96,24 @@ class FormTakeoffTest {
   private static final SiteJob.SectionBuilder FLOORS_EDGE =
       slab("F").size(feet(12), feet(8)).formed(Sides.of(List.of("L1", "W1", "W2")));
 
+  /** 24 ft at 1/4 in a foot fall 6 in: the face is 10 in high where the base is level. */
+  @Test
+  void aTopThatFallsOverALevelBaseIsCautionedWhereItsFormIsTooLow() {
+    assertEquals(1, cautionsOfFall(falling(false)));
+    assertEquals(0, cautionsOfFall(falling(true)));
+    assertEquals(0, cautionsOfFall(falling(false).edge("10", "12", Sides.ALL)));
+  }
+
+  private static SiteJob.SectionBuilder falling(boolean follows) {
+    return slab("F").size(feet(24), feet(16)).fall(1 / 48.0, follows);
+  }
+
+  private static long cautionsOfFall(SiteJob.SectionBuilder floor) {
+    return FormTakeoff.of(new SiteJob().with(floor).build(), Shelf.empty()).cautions().stream()
+        .filter(caution -> caution.says().contains("the face is 10\" at the high end"))
+        .count();
+  }
+
   @Test
   void aGivenLengthIsOneStraightRun() {
     SiteJob job = new SiteJob().with(slab("F").formed(Sides.ofRun(feet(10))));

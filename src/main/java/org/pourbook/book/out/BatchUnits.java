@@ -58,22 +58,23 @@ record BatchUnits(boolean us, boolean metric) {
         : List.of();
   }
 
-  /** Returns two columns: the length as a number, and as a crew reads it. */
+  /** Returns two columns: the length as a number for the screen, and as a crew reads it. */
   static <R> List<Column<R>> lengths(
       String heading,
       String readHeading,
       Function<R, UnitSystem> unitsOf,
       Function<R, Optional<Length>> lengthOf) {
     return List.of(
-        Column.cell(
-            heading,
-            Look.NUMBER,
-            9,
-            row ->
-                lengthOf
-                    .apply(row)
-                    .map(length -> Cell.of(length(length, unitsOf.apply(row))))
-                    .orElse(Cell.BLANK)),
+        Column.onScreen(
+            Column.cell(
+                heading,
+                Look.NUMBER,
+                9,
+                row ->
+                    lengthOf
+                        .apply(row)
+                        .map(length -> Cell.of(length(length, unitsOf.apply(row))))
+                        .orElse(Cell.BLANK))),
         Column.text(
             readHeading,
             12,

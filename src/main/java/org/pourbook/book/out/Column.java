@@ -9,13 +9,19 @@ import org.pourbook.measure.Money;
  *
  * @param width in characters
  * @param totalled whether the line above the headings adds it up
+ * @param printed whether it stands on paper; what only the screen needs stands right of the page
  */
 record Column<R>(
-    String heading, Look look, int width, boolean totalled, Function<At<R>, Cell> value) {
+    String heading,
+    Look look,
+    int width,
+    boolean totalled,
+    boolean printed,
+    Function<At<R>, Cell> value) {
 
   /** Returns a column whose cells know their row. */
   static <R> Column<R> of(String heading, Look look, int width, Function<At<R>, Cell> value) {
-    return new Column<>(heading, look, width, false, value);
+    return new Column<>(heading, look, width, false, true, value);
   }
 
   static <R> Column<R> cell(String heading, Look look, int width, Function<R, Cell> value) {
@@ -38,6 +44,12 @@ record Column<R>(
     return cell(heading, Look.MONEY, width, row -> Cell.of(value.apply(row)));
   }
 
+  /** Returns the column as one that only the screen shows. */
+  static <R> Column<R> onScreen(Column<R> column) {
+    return new Column<>(
+        column.heading, column.look, column.width, column.totalled, false, column.value);
+  }
+
   /** Returns the width, no narrower than the heading's longest word. */
   int broadWidth() {
     return Math.max(width, TextLines.widthOfHeading(heading));
@@ -45,6 +57,6 @@ record Column<R>(
 
   /** Returns the column added up above the headings. */
   Column<R> inTotal() {
-    return new Column<>(heading, look, width, true, value);
+    return new Column<>(heading, look, width, true, printed, value);
   }
 }

@@ -46,7 +46,7 @@ final class CutSheets {
             "Stock length as read",
             Row::units,
             row -> Optional.of(row.pattern().stock().length())));
-    columns.add(Column.text("From", 12, CutSheets::from));
+    columns.add(Column.onScreen(Column.text("From", 12, CutSheets::from)));
     columns.add(Column.count("Pieces of stock", 8, row -> row.pattern().times()));
     columns.add(Column.count("Set-up", 6, Row::setUp));
     columns.add(Column.text("Cuts", 32, CutSheets::cuts));

@@ -64,8 +64,8 @@ final class MaterialsSheet {
     return List.of(
         Column.text("Supplier", 20, line -> of(line, Price::supplier)),
         Column.text("Item", 12, Line::item),
-        Column.number(HOLDS, Look.NUMBER, 8, Line::packHolds),
-        Column.number(STEP, Look.NUMBER, 6, formulas::step),
+        Column.onScreen(Column.number(HOLDS, Look.NUMBER, 8, Line::packHolds)),
+        Column.onScreen(Column.number(STEP, Look.NUMBER, 6, formulas::step)),
         Column.of(PACKS, Look.NUMBER, 8, formulas::packs),
         Column.text("Order unit", 7, Line::orderUnit),
         Column.cell(
@@ -79,11 +79,11 @@ final class MaterialsSheet {
     return List.of(
         Column.cell("Needed by", Look.DATE, 13, line -> Cell.ofDay(line.neededBy())),
         Column.text("Order", 9, line -> String.join(", ", line.orders())),
-        Column.text("Cost code", 8, line -> of(line, Price::costCode)),
-        Column.text(KIND, 8, line -> kind(line.service())),
-        Column.of("Live", Look.TEXT, 5, formulas::live),
-        Column.cell(WEIGHT, Look.NUMBER, 7, MaterialsSheet::weight),
-        Column.of("Why", Look.LINK, 15, formulas::why));
+        Column.onScreen(Column.text("Cost code", 8, line -> of(line, Price::costCode))),
+        Column.onScreen(Column.text(KIND, 8, line -> kind(line.service()))),
+        Column.onScreen(Column.of("Live", Look.TEXT, 5, formulas::live)),
+        Column.onScreen(Column.cell(WEIGHT, Look.NUMBER, 7, MaterialsSheet::weight)),
+        Column.onScreen(Column.of("Why", Look.LINK, 15, formulas::why)));
   }
 
   private static String of(Line line, Function<Price, String> part) {

@@ -57,8 +57,10 @@ final class OrdersSheet {
     columns.add(Column.of(PRICE, Look.PRICE, 10, this::price));
     columns.add(Column.of(AMOUNT, Look.MONEY, 11, OrdersSheet::amount).inTotal());
     columns.add(Column.of("Price note", Look.WORDS, 8, OrdersSheet::note));
-    columns.add(Column.cell(TAXABLE, Look.TEXT, 7, row -> Cell.ofYesNo(row.line().taxable())));
-    columns.add(Column.text(KIND, 7, row -> row.line().fee() ? FEE : GOODS));
+    columns.add(
+        Column.onScreen(
+            Column.cell(TAXABLE, Look.TEXT, 7, row -> Cell.ofYesNo(row.line().taxable()))));
+    columns.add(Column.onScreen(Column.text(KIND, 7, row -> row.line().fee() ? FEE : GOODS)));
     columns.add(Column.text("Open changes", 14, this::openChanges));
     return columns;
   }
@@ -75,7 +77,7 @@ final class OrdersSheet {
         Column.text("Material", 17, row -> row.line().key().material()),
         Column.text("Size", 12, row -> row.line().key().size()),
         Column.text("Item", 11, row -> row.line().item()),
-        Column.text("Description", 26, row -> row.line().description()));
+        Column.onScreen(Column.text("Description", 26, row -> row.line().description())));
   }
 
   /** Returns what the line's jobs have not taken up: {@code BAKERY C2}. */

@@ -1,6 +1,7 @@
 package org.pourbook.book.out;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.pourbook.problem.Place;
 
@@ -10,6 +11,7 @@ import org.pourbook.problem.Place;
  *
  * @param says what the sheet is, in one sentence under its name
  * @param landscape how it is printed
+ * @param columns those that are printed come first
  */
 record SheetSpec<R>(
     String name, String says, boolean landscape, List<Column<R>> columns, List<R> rows)
@@ -24,7 +26,11 @@ record SheetSpec<R>(
   static final int FIRST_ROW = 5;
 
   SheetSpec {
-    columns = List.copyOf(columns);
+    columns =
+        Stream.concat(
+                columns.stream().filter(Column::printed),
+                columns.stream().filter(column -> !column.printed()))
+            .toList();
     rows = List.copyOf(rows);
   }
 
@@ -46,6 +52,11 @@ record SheetSpec<R>(
       }
     }
     throw new IllegalArgumentException("no column " + heading + " in " + name);
+  }
+
+  /** Returns how many columns are printed. */
+  int printedColumns() {
+    return (int) columns.stream().filter(Column::printed).count();
   }
 
   /** Returns the last row of the table, the heading's where it holds no record. */

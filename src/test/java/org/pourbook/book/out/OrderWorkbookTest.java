@@ -154,7 +154,7 @@ class OrderWorkbookTest {
   }
 
   @Test
-  void everyTableIsPrintedWholeWithItsHeadingsOnEveryPage() throws IOException {
+  void everyTableIsPrintedButForWhatOnlyTheScreenNeeds() throws IOException {
     try (XSSFWorkbook workbook = written()) {
       for (org.pourbook.book.out.Sheet sheet : OrderSheets.of(DemoEstimate.both())) {
         int index = workbook.getSheetIndex(sheet.name());
@@ -163,7 +163,7 @@ class OrderWorkbookTest {
         assertEquals(1, workbook.getSheetAt(index).getPrintSetup().getFitWidth(), sheet.name());
         assertEquals(0, workbook.getSheetAt(index).getPrintSetup().getFitHeight(), sheet.name());
         if (sheet instanceof SheetSpec<?> spec) {
-          String last = "$" + org.pourbook.problem.Place.columnName(spec.columns().size() - 1);
+          String last = "$" + org.pourbook.problem.Place.columnName(spec.printedColumns() - 1);
           assertTrue(
               workbook.getPrintArea(index).endsWith("!$A$1:" + last + "$" + spec.lastRow()),
               workbook.getPrintArea(index));
@@ -174,6 +174,21 @@ class OrderWorkbookTest {
         }
       }
     }
+  }
+
+  @Test
+  void whatOnlyTheScreenNeedsStandsRightOfThePage() {
+    SheetSpec<String> spec =
+        SheetSpec.portrait(
+            "Words",
+            "",
+            List.of(
+                Column.onScreen(Column.text("Length", 5, word -> word)),
+                Column.text("Word", 5, word -> word)),
+            List.of());
+    assertEquals("A", spec.letter("Word"));
+    assertEquals("B", spec.letter("Length"));
+    assertEquals(1, spec.printedColumns());
   }
 
   @Test
