@@ -103,6 +103,11 @@ final class SupplementSheets {
             packs("Packs", RevisedLine::now),
             Column.number("Pack holds", Look.NUMBER, 8, RevisedLine::packHolds),
             Column.text("Own unit", 6, RevisedLine::unit),
+            Column.cell(
+                "Net",
+                Look.NUMBER,
+                8,
+                line -> line.net() > 0 ? Cell.of(BigDecimal.valueOf(line.net())) : Cell.BLANK),
             Column.money("Amount in all", 11, RevisedLine::inAll).inTotal()),
         revised.supplement().lines());
   }
