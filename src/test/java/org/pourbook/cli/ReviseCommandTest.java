@@ -24,6 +24,8 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -354,6 +356,17 @@ class ReviseCommandTest {
             .map(row -> row.get("Estimated"))
             .findFirst()
             .orElseThrow());
+  }
+
+  @Test
+  void columnsThatOnlyProgramsReadAreNotPrinted() throws IOException {
+    Path target = folder.resolve("supplement.xlsx");
+    assertEquals(0, run("revise", order, REVISED, "-o", target), err);
+    try (Workbook book = WorkbookFactory.create(target.toFile(), null, true)) {
+      String area = book.getPrintArea(book.getSheetIndex("Materials"));
+      // Job to Item: columns A to N; Packs and what follows stand outside.
+      assertTrue(area.startsWith("Materials!$A$1:$N$"), area);
+    }
   }
 
   @Test

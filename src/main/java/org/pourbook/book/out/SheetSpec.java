@@ -10,9 +10,10 @@ import org.pourbook.problem.Place;
  *
  * @param says what the sheet is, in one sentence under its name
  * @param landscape how it is printed
+ * @param printed how many of its columns are printed, from the first
  */
 record SheetSpec<R>(
-    String name, String says, boolean landscape, List<Column<R>> columns, List<R> rows)
+    String name, String says, boolean landscape, int printed, List<Column<R>> columns, List<R> rows)
     implements Sheet {
 
   /** Rows as the spreadsheet counts them, from 1. */
@@ -30,12 +31,21 @@ record SheetSpec<R>(
 
   static <R> SheetSpec<R> landscape(
       String name, String says, List<Column<R>> columns, List<R> rows) {
-    return new SheetSpec<>(name, says, true, columns, rows);
+    return new SheetSpec<>(name, says, true, columns.size(), columns, rows);
   }
 
   static <R> SheetSpec<R> portrait(
       String name, String says, List<Column<R>> columns, List<R> rows) {
-    return new SheetSpec<>(name, says, false, columns, rows);
+    return new SheetSpec<>(name, says, false, columns.size(), columns, rows);
+  }
+
+  /** Returns the sheet printed without the columns from a heading on, which only programs read. */
+  SheetSpec<R> printedBefore(String heading) {
+    int before = columns.stream().map(Column::heading).toList().indexOf(heading);
+    if (before < 1) {
+      throw new IllegalArgumentException("no column " + heading + " in " + name);
+    }
+    return new SheetSpec<>(name, says, landscape, before, columns, rows);
   }
 
   /** Returns the letters of a column. */

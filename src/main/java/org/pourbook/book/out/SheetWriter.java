@@ -109,6 +109,6 @@ final class SheetWriter<R> {
     }
     sheet.setDisplayGridlines(false);
     paper.set(sheet, spec.landscape());
-    paper.setArea(sheet, spec.lastRow() - 1, lastColumn, SheetSpec.HEADING_ROW - 1);
+    paper.setArea(sheet, spec.lastRow() - 1, spec.printed() - 1, SheetSpec.HEADING_ROW - 1);
   }
 }

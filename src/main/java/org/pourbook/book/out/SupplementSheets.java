@@ -25,6 +25,9 @@ final class SupplementSheets {
   private static final String AMOUNT = "Amount";
   private static final String CREDITED = "Credit";
 
+  /** From here on only {@code revise} and {@code reconcile} read the columns. */
+  private static final String PACKS = "Packs";
+
   private final Revised revised;
 
   SupplementSheets(Revised revised) {
@@ -81,35 +84,36 @@ final class SupplementSheets {
 
   SheetSpec<RevisedLine> materials() {
     return SheetSpec.landscape(
-        "Materials",
-        "What was ordered, what is needed now, what to order besides and what can be sent back, in"
-            + " order units. What is already bought is used first; rows with something to do come"
-            + " first.",
-        List.of(
-            Column.text("Job", 12, RevisedLine::job),
-            Column.text("Material", 16, line -> line.key().material()),
-            Column.text("Size", 11, line -> line.key().size()),
-            packs(ORDERED, RevisedLine::before),
-            packs("Needed now", RevisedLine::now),
-            packs(BESIDES, RevisedLine::besides),
-            packs(BACK, RevisedLine::back),
-            Column.text("Unit", 7, RevisedLine::orderUnit),
-            Column.cell(PRICE, Look.PRICE, 10, line -> Cell.ofPrice(line.unitPrice())),
-            Column.<RevisedLine>of(AMOUNT, Look.MONEY, 11, SupplementSheets::amount).inTotal(),
-            Column.money(CREDITED, 10, RevisedLine::credit).inTotal(),
-            Column.text("Standing", 24, RevisedLine::standing),
-            Column.text("Supplier", 18, RevisedLine::supplier),
-            Column.text("Item", 11, RevisedLine::item),
-            packs("Packs", RevisedLine::now),
-            Column.number("Pack holds", Look.NUMBER, 8, RevisedLine::packHolds),
-            Column.text("Own unit", 6, RevisedLine::unit),
-            Column.cell(
-                "Net",
-                Look.NUMBER,
-                8,
-                line -> line.net() > 0 ? Cell.of(BigDecimal.valueOf(line.net())) : Cell.BLANK),
-            Column.money("Amount in all", 11, RevisedLine::inAll).inTotal()),
-        revised.supplement().lines());
+            "Materials",
+            "What was ordered, what is needed now, what to order besides and what can be sent back, in"
+                + " order units. What is already bought is used first; rows with something to do come"
+                + " first.",
+            List.of(
+                Column.text("Job", 12, RevisedLine::job),
+                Column.text("Material", 16, line -> line.key().material()),
+                Column.text("Size", 11, line -> line.key().size()),
+                packs(ORDERED, RevisedLine::before),
+                packs("Needed now", RevisedLine::now),
+                packs(BESIDES, RevisedLine::besides),
+                packs(BACK, RevisedLine::back),
+                Column.text("Unit", 7, RevisedLine::orderUnit),
+                Column.cell(PRICE, Look.PRICE, 10, line -> Cell.ofPrice(line.unitPrice())),
+                Column.<RevisedLine>of(AMOUNT, Look.MONEY, 11, SupplementSheets::amount).inTotal(),
+                Column.money(CREDITED, 10, RevisedLine::credit).inTotal(),
+                Column.text("Standing", 24, RevisedLine::standing),
+                Column.text("Supplier", 18, RevisedLine::supplier),
+                Column.text("Item", 11, RevisedLine::item),
+                packs(PACKS, RevisedLine::now),
+                Column.number("Pack holds", Look.NUMBER, 8, RevisedLine::packHolds),
+                Column.text("Own unit", 6, RevisedLine::unit),
+                Column.cell(
+                    "Net",
+                    Look.NUMBER,
+                    8,
+                    line -> line.net() > 0 ? Cell.of(BigDecimal.valueOf(line.net())) : Cell.BLANK),
+                Column.money("Amount in all", 11, RevisedLine::inAll).inTotal()),
+            revised.supplement().lines())
+        .printedBefore(PACKS);
   }
 
   private static Column<RevisedLine> packs(
