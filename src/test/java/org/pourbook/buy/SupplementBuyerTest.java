@@ -145,6 +145,24 @@ class SupplementBuyerTest {
   }
 
   @Test
+  void aLoadBesidesCoversWhatTheEarlierLoadsDoNotReach() {
+    PriceBook plant =
+        book(
+            List.of(Seller.named("S").supplier()),
+            price("concrete", "3000 psi", "S", "yd3", "150.00"));
+    Given was = job("A").pour(DAY).concrete(1, "3000 psi", 4, 4);
+    Given is =
+        job("A")
+            .pour(DAY)
+            .concrete(1, "3000 psi", 5, 5)
+            .section("FLOOR", "3000 psi", 1, 4)
+            .section("STOOP", "3000 psi", 1, 1);
+    Supplement more = revise(plant, List.of(was), is);
+    assertEquals(
+        List.of("STOOP"), more.besides().loads().stream().map(load -> load.covers()).toList());
+  }
+
+  @Test
   void lessGivesWholePacksBackWithTheirTax() {
     Supplement less = revise(NUTS, List.of(nuts("A", 120)), nuts("A", 60));
     assertEquals(List.of("A 3 2 0 1 0.00 10.00"), rows(less));
