@@ -48,7 +48,7 @@ final class ConcreteBesides {
         }
       }
       if (!left.isEmpty()) {
-        open.add(lot.reducedTo(left).onlyFrom(plant()));
+        open.add(lot.withPortions(left).onlyFrom(plant()));
       }
     }
     giveBack();

@@ -43,7 +43,7 @@ final class CountedBesides {
         }
       }
       if (!left.isEmpty()) {
-        open.add(lot.reducedTo(left));
+        open.add(lot.withPortions(left));
       }
     }
     double over = free.values().stream().mapToDouble(Double::doubleValue).sum();

@@ -51,6 +51,11 @@ final class CutBesides {
     return open;
   }
 
+  /** Has what is left to buy brought together. */
+  void bring(OneDay day) {
+    open.replaceAll(day::of);
+  }
+
   private void add(ItemInHand item, Length length, int pieces) {
     long micros = Math.round(item.perBaseUnit() * length.metres() * 1e6);
     if (pieces > 0) {

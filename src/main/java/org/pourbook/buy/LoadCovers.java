@@ -18,13 +18,18 @@ final class LoadCovers {
 
   private LoadCovers() {}
 
-  /** Returns the section codes that each load reaches, joined by commas. */
-  static List<String> of(TakeOff takeOff, int pour, String mix, List<Double> loadsM3) {
+  /**
+   * Returns the section codes that each load reaches, joined by commas.
+   *
+   * @param beforeM3 what an earlier order brings first [m3]
+   */
+  static List<String> of(
+      TakeOff takeOff, int pour, String mix, double beforeM3, List<Double> loadsM3) {
     Map<String, Double> sections = sections(takeOff, pour, mix);
     double net = sections.values().stream().mapToDouble(v -> v).sum();
-    double order = loadsM3.stream().mapToDouble(v -> v).sum();
+    double order = beforeM3 + loadsM3.stream().mapToDouble(v -> v).sum();
     List<String> covers = new ArrayList<>();
-    double from = 0;
+    double from = beforeM3 / order;
     for (double load : loadsM3) {
       double to = from + load / order;
       covers.add(String.join(", ", reached(sections, net, from, to)));

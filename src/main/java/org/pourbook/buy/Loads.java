@@ -95,7 +95,12 @@ final class Loads {
     if (takeOff == null) {
       throw new IllegalStateException("no take-off of " + order.portion().job().code());
     }
-    return LoadCovers.of(takeOff, order.portion().pour(), mix(order), order.plan().loadsM3());
+    return LoadCovers.of(
+        takeOff,
+        order.portion().pour(),
+        mix(order),
+        order.portion().before(),
+        order.plan().loadsM3());
   }
 
   private void tellAge(PourOrder order, PlacingTimes times) {

@@ -41,8 +41,8 @@ record Lot(
     this(key, planning, service, delivered, portions, List.of(), Optional.empty());
   }
 
-  /** Returns what is left of it to buy. */
-  Lot reducedTo(List<Portion> left) {
+  /** Returns the same lot of other portions: what is left of it to buy. */
+  Lot withPortions(List<Portion> left) {
     return new Lot(key, planning, service, delivered, left, inHand, onlyFrom);
   }
 

@@ -40,4 +40,9 @@ record Portion(
     return new Portion(
         job, pour, delivery, unit, net * share, left, before + brought, pieces, concrete);
   }
+
+  /** Returns the same brought otherwise. */
+  Portion on(Delivery other) {
+    return new Portion(job, pour, other, unit, net, needed, before, pieces, concrete);
+  }
 }

@@ -9,6 +9,8 @@ import org.pourbook.takeoff.MaterialKey;
  * An item of a material of a job, before and after a revision. Packs are in order units; a job's
  * share of a shared order may be a fraction.
  *
+ * @param net of all of the job's material as it is needed now, in own units, on the first of its
+ *     rows; 0 on others
  * @param unit the material's own unit
  * @param packHolds own units in one order unit
  * @param before ordered before
@@ -24,6 +26,7 @@ import org.pourbook.takeoff.MaterialKey;
 public record RevisedLine(
     String job,
     MaterialKey key,
+    double net,
     String unit,
     String supplier,
     String item,
@@ -42,5 +45,11 @@ public record RevisedLine(
   /** Returns whether something is to be ordered or can be sent back. */
   public boolean isAnyToDo() {
     return besides.signum() > 0 || back.signum() > 0;
+  }
+
+  RevisedLine withNet(double ofAll) {
+    return new RevisedLine(
+        job, key, ofAll, unit, supplier, item, orderUnit, packHolds, before, now, besides, back,
+        unitPrice, amount, credit, inAll, standing);
   }
 }

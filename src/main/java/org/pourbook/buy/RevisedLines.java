@@ -45,7 +45,29 @@ final class RevisedLines {
         Comparator.comparing((RevisedLine line) -> !line.isAnyToDo())
             .thenComparing(line -> jobs.indexOf(line.job()))
             .thenComparing(RevisedLine::key, Lots.TRADE_ORDER));
-    return rows.lines;
+    return withNets(rows.lines, nets(pools));
+  }
+
+  /** Returns what each job needs without allowances, in base units. */
+  private static Map<Pool.Want, Double> nets(List<Pool> pools) {
+    Map<Pool.Want, Double> nets = new LinkedHashMap<>();
+    for (Pool pool : pools) {
+      for (Lot lot : pool.now()) {
+        lot.portions()
+            .forEach(p -> nets.merge(Pool.want(lot, p.job().code()), p.net(), Double::sum));
+      }
+    }
+    return nets;
+  }
+
+  private static List<RevisedLine> withNets(List<RevisedLine> lines, Map<Pool.Want, Double> nets) {
+    List<RevisedLine> all = new ArrayList<>();
+    for (RevisedLine line : lines) {
+      OwnUnit own = OwnUnit.written(line.unit());
+      Double net = nets.remove(new Pool.Want(line.key().normal(), own.kind(), line.job()));
+      all.add(net == null ? line : line.withNet(net / own.toBase(1)));
+    }
+    return all;
   }
 
   private static Row row(Line line) {
@@ -117,6 +139,7 @@ final class RevisedLines {
     return new RevisedLine(
         job,
         item.first().key(),
+        0,
         item.first().unit(),
         item.first().supplier(),
         item.first().item(),
@@ -137,6 +160,7 @@ final class RevisedLines {
     return new RevisedLine(
         line.job(),
         line.key(),
+        0,
         line.unit(),
         line.price().map(Price::supplier).orElse(""),
         line.item(),
@@ -157,6 +181,7 @@ final class RevisedLines {
     return new RevisedLine(
         row.job(),
         row.key(),
+        0,
         row.unit(),
         row.supplier(),
         row.item(),

@@ -40,6 +40,9 @@ public final class SupplementBuyer {
     List<Lot> now = Lots.of(takeOffs, new StillOffered(earlier.prices(), prices));
     List<Pool> pools = Pools.of(before, now, earlier.inHand());
     pools.stream().filter(pool -> !pool.isUnchanged()).forEach(this::plan);
+    OneDay day = new OneDay(open);
+    open.replaceAll(day::of);
+    cuts.forEach(cut -> cut.bring(day));
     Buyer.Met met = Buyer.besides(takeOffs, settled, open, prices, planner, earlier.lastOrder());
     cuts.forEach(cut -> cut.giveBack(met.choices()));
     List<RevisedLine> lines =

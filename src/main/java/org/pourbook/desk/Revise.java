@@ -83,6 +83,9 @@ public final class Revise {
     Supplement supplement = SupplementBuyer.buy(order, are, now.prices(), planner);
     List<Problem> all = new ArrayList<>(problems);
     all.addAll(supplement.besides().problems());
+    all.addAll(
+        MovedJobs.of(
+            revised(before.jobs()).toList(), revised(now.jobs()).toList(), order.inHand()));
     all.sort(Comparator.comparing(Problem::place));
     return new Revised(
         found.stream().map(this::asked).toList(),

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.pourbook.cut.FirstFitPlanner;
+import org.pourbook.job.Setting;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.Money;
 import org.pourbook.takeoff.Material;
@@ -109,6 +110,56 @@ class SupplementBuyerTest {
     Order order = more.besides().orders().get(0);
     assertEquals("PB-008", order.number());
     assertEquals("41.30", order.total().toString());
+  }
+
+  @Test
+  void goodsBesidesComeOnOneDayWithTheFirstOfThemButNoFurtherApartThanDeliverTogether() {
+    PriceBook prices =
+        book(
+            List.of(Seller.named("S").delivery("20").tax("0").supplier()),
+            price("base gravel", "stone", "S", "ton", "30.00"),
+            price("form board", "2x6", "S", "each", "8.00").stock(Length.ofFeet(16)),
+            price("nut", "1/2", "S", "box", "10.00").pack("50"),
+            price("curing compound", "", "S", "gal", "9.00"));
+    Given was = job("A").pour(DAY).needs(Material.NUT, "1/2", 40);
+    // Boards 5, bolts 2 and curing 1 working day ahead: 04-06, 04-09 and 04-12.
+    for (double together : new double[] {7, 2}) {
+      Given is =
+          job("A")
+              .pour(DAY)
+              .set(Setting.DELIVER_TOGETHER, together)
+              .pieces(Material.FORM_BOARD, "2x6", Length.ofFeet(10), 1, "side")
+              .needs(Material.NUT, "1/2", 60)
+              .needs(Material.CURING_COMPOUND, "", 1);
+      Supplement more = revise(prices, List.of(was), is);
+      assertEquals(
+          together == 7 ? List.of("2027-04-06") : List.of("2027-04-06", "2027-04-09", "2027-04-12"),
+          more.besides().orders().stream()
+              .map(order -> order.neededBy().orElseThrow().toString())
+              .toList());
+      // What is in hand is known again though its lot comes on another day.
+      assertEquals(
+          List.of("A 0 1 1 0 8.00 0.00", "A 0 1 1 0 9.00 0.00", "A 1 2 1 0 10.00 0.00"),
+          rows(more));
+    }
+  }
+
+  @Test
+  void aLoadBesidesCoversWhatTheEarlierLoadsDoNotReach() {
+    PriceBook plant =
+        book(
+            List.of(Seller.named("S").supplier()),
+            price("concrete", "3000 psi", "S", "yd3", "150.00"));
+    Given was = job("A").pour(DAY).concrete(1, "3000 psi", 4, 4);
+    Given is =
+        job("A")
+            .pour(DAY)
+            .concrete(1, "3000 psi", 5, 5)
+            .section("FLOOR", "3000 psi", 1, 4)
+            .section("STOOP", "3000 psi", 1, 1);
+    Supplement more = revise(plant, List.of(was), is);
+    assertEquals(
+        List.of("STOOP"), more.besides().loads().stream().map(load -> load.covers()).toList());
   }
 
   @Test

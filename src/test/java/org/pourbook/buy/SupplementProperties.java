@@ -199,7 +199,7 @@ class SupplementProperties {
             int pieces = item.packs().setScale(4, RoundingMode.HALF_UP).intValue();
             stock.add(new StockInHand(item, length, pieces, 1));
           }
-          Lot all = pool.now().get(0).reducedTo(portions).withInHand(stock);
+          Lot all = pool.now().get(0).withPortions(portions).withInHand(stock);
           String told = run.seed() + " " + all;
           assertTrue(CutOptions.fromHand(all, OptimalPlanner.usual()).isPresent(), told);
           cut++;

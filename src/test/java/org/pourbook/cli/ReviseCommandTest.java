@@ -24,6 +24,8 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -287,6 +289,84 @@ class ReviseCommandTest {
     List<CSVRecord> barn =
         sheet("Summary").stream().filter(row -> row.get("Job").equals("BARN")).toList();
     assertEquals(barn.get(0).get("Earlier total"), barn.get(0).get("Total"));
+  }
+
+  @Test
+  void aJobThatIsPouredOnAnotherDayTellsWhomToAskToMoveTheirOrders() throws IOException {
+    assertEquals(
+        0,
+        revise(order, changed(JOBS, "Jobs.csv", "Fennick\",2027-05-11", "Fennick\",2027-05-18")),
+        err);
+    assertEquals(
+        "Jobs.csv!A6: found poured 2027-05-11 when it was ordered, 2027-05-18 now; expected its"
+            + " orders moved to the new day: ask Anvil and Oak Supply, Quarrel Creek Concrete,"
+            + " Three Gables Lumber (note)",
+        err.strip());
+    assertEquals(List.of(), sheet("Orders"));
+  }
+
+  @Test
+  void stockThatWasOnHandIsToldForItIsNotCountedAgain() throws IOException {
+    Path yard = folder.resolve("yard.csv");
+    Files.writeString(yard, "Material,Size,Stock length,Pieces\nbar,#4,30',3\n");
+    Path with = folder.resolve("with");
+    assertEquals(
+        0,
+        run("estimate", JOBS, "--prices", "demo-data/prices", "--offcuts", yard, "-o", with),
+        err);
+    assertEquals(0, revise(with, JOBS), err);
+    assertTrue(err.contains("pieces of bar #4 on hand"), err);
+    assertEquals(1, err.lines().count(), err);
+  }
+
+  @Test
+  void aSupplementIsReconciledAsAllThatIsOrderedThen() throws IOException {
+    assertEquals(0, revise(order, REVISED), err);
+    Path tickets = folder.resolve("tickets.csv");
+    Files.writeString(
+        tickets,
+        "Ticket,Date,Supplier,Job,Material,Size,Item,Quantity,Unit,Unit price,Amount\n"
+            + "T1,2027-05-13,Anvil and Oak Supply,EXTENSION,anchor bolt,5/8 x 12,AO-AB5812,17,each,"
+            + "3.60,61.20\n"
+            + "T2,2027-05-04,Sallow Vale Batch Plant,BARN,concrete,25 MPa,SV-25,35.5,m3,214,7597\n");
+    assertEquals(
+        0, run("reconcile", folder.resolve("found"), tickets, "-o", folder.resolve("bills")), err);
+    // 15 bolts were ordered and 2 besides; 36.5 m3 were ordered and 1 sent back.
+    assertEquals(
+        List.of("BARN 35.5 35.5 7597 0 as ordered", "EXTENSION 17 17 61.2 0 as ordered"),
+        sheet(folder.resolve("bills"), "Matched").stream()
+            .filter(row -> !row.get("Delivered").equals("0"))
+            .map(
+                row ->
+                    String.join(
+                        " ",
+                        row.get("Job"),
+                        row.get("Ordered"),
+                        row.get("Delivered"),
+                        row.get("Ordered amount"),
+                        row.get("Difference"),
+                        row.get("Standing")))
+            .sorted()
+            .toList());
+    assertEquals(
+        "17",
+        sheet(folder.resolve("bills"), "Matched").stream()
+            .filter(row -> row.get("Material").equals("anchor bolt"))
+            .filter(row -> row.get("Job").equals("EXTENSION"))
+            .map(row -> row.get("Estimated"))
+            .findFirst()
+            .orElseThrow());
+  }
+
+  @Test
+  void columnsThatOnlyProgramsReadAreNotPrinted() throws IOException {
+    Path target = folder.resolve("supplement.xlsx");
+    assertEquals(0, run("revise", order, REVISED, "-o", target), err);
+    try (Workbook book = WorkbookFactory.create(target.toFile(), null, true)) {
+      String area = book.getPrintArea(book.getSheetIndex("Materials"));
+      // Job to Item: columns A to N; Packs and what follows stand outside.
+      assertTrue(area.startsWith("Materials!$A$1:$N$"), area);
+    }
   }
 
   @Test

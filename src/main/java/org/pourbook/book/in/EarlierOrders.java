@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -27,6 +28,12 @@ public final class EarlierOrders {
 
   private static final String SUMMARY = "Summary";
   private static final String ORDERS = "Orders";
+  private static final String CUT_LIST = "Cut list";
+  private static final String FROM = "From";
+
+  /** What a cut list calls stock that is not bought. */
+  private static final String ON_HAND = "on hand";
+
   private static final Pattern NUMBER = Pattern.compile("PB-(\\d{3,8})");
   private static final String TOTAL = "Total";
 
@@ -61,6 +68,7 @@ public final class EarlierOrders {
     book.value().ordered().stream()
         .filter(row -> row.items().stream().anyMatch(EarlierOrders::isImpossible))
         .forEach(row -> reader.refuse(row, unreadable));
+    reader.noteOnHand(path);
     Map<String, Money> totals = reader.totals(path, book.value().ordered());
     return new Checked<>(
         new EarlierOrder(book.value(), totals, lastOrder(path), unreadable), reader.problems);
@@ -76,6 +84,35 @@ public final class EarlierOrders {
         .mapToInt(number -> Integer.parseInt(number.group(1)))
         .max()
         .orElse(0);
+  }
+
+  /** Notes boards and bars that were on hand: where pieces change, a revision buys them anew. */
+  private void noteOnHand(Path path) throws UnreadableFile {
+    RawBook book =
+        InputFiles.read(path, (name, all) -> Heading.key(name).equals(Heading.key(CUT_LIST)));
+    Map<List<String>, BigDecimal> pieces = new LinkedHashMap<>();
+    Map<List<String>, Row> first = new LinkedHashMap<>();
+    for (Row row : HeadedRows.of(book, CUT_LIST, Set.of("Material", FROM)).rows()) {
+      if (row.text(FROM).equals(ON_HAND)) {
+        List<String> stock = List.of(row.text("Job"), row.text("Material"), row.text("Size"));
+        first.putIfAbsent(stock, row);
+        TicketCells.number(row.cell("Pieces of stock"))
+            .ifPresent(count -> pieces.merge(stock, count, BigDecimal::add));
+      }
+    }
+    pieces.forEach(
+        (stock, count) ->
+            problems.add(
+                new Problem(
+                    Objects.requireNonNull(first.get(stock)).place(FROM),
+                    stock.get(0),
+                    count.toPlainString()
+                        + " pieces of "
+                        + String.join(" ", stock.subList(1, 3)).strip()
+                        + " on hand",
+                    "stock that was ordered; where pieces have changed the supplement buys anew"
+                        + " what was cut from these: take it off by hand",
+                    Effect.NOTE)));
   }
 
   private static boolean isImpossible(Ordered.Item item) {

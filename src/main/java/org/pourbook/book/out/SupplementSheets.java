@@ -25,6 +25,9 @@ final class SupplementSheets {
   private static final String AMOUNT = "Amount";
   private static final String CREDITED = "Credit";
 
+  /** From here on only {@code revise} and {@code reconcile} read the columns. */
+  private static final String PACKS = "Packs";
+
   private final Revised revised;
 
   SupplementSheets(Revised revised) {
@@ -100,10 +103,17 @@ final class SupplementSheets {
             Column.text("Standing", 24, RevisedLine::standing),
             Column.text("Supplier", 18, RevisedLine::supplier),
             Column.text("Item", 11, RevisedLine::item),
-            packs("Packs", RevisedLine::now),
-            Column.number("Pack holds", Look.NUMBER, 8, RevisedLine::packHolds),
-            Column.text("Own unit", 6, RevisedLine::unit),
-            Column.money("Amount in all", 11, RevisedLine::inAll).inTotal()),
+            Column.onScreen(packs(PACKS, RevisedLine::now)),
+            Column.onScreen(Column.number("Pack holds", Look.NUMBER, 8, RevisedLine::packHolds)),
+            Column.onScreen(Column.text("Own unit", 6, RevisedLine::unit)),
+            Column.onScreen(
+                Column.cell(
+                    "Net",
+                    Look.NUMBER,
+                    8,
+                    line -> line.net() > 0 ? Cell.of(BigDecimal.valueOf(line.net())) : Cell.BLANK)),
+            Column.onScreen(
+                Column.<RevisedLine>money("Amount in all", 11, RevisedLine::inAll).inTotal())),
         revised.supplement().lines());
   }
 
