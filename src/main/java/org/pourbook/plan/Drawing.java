@@ -45,6 +45,11 @@ public record Drawing(String job, String description, List<Mark> marks) {
       return new Words(otherX, otherY, text, size, degrees, anchor);
     }
 
+    /** Returns the same turned by so much. */
+    Words turned(double otherDegrees) {
+      return new Words(x, y, text, size, otherDegrees, anchor);
+    }
+
     /** Returns about how long they are [pt]. */
     public double width() {
       return text.length() * size * LETTER;

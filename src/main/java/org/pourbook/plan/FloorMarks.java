@@ -26,6 +26,9 @@ final class FloorMarks {
   /** How far from the end of a joint or strip its words stand [pt]. */
   private static final double[] FROM_END = {24, 48, 72, 96};
 
+  /** From the end of a joint to the middle of words beyond it [pt]. */
+  private static final double BEYOND = 9;
+
   /** A line that leaves its direction by less runs along X or Y [m]. */
   private static final double STRAIGHT_M = 0.001;
 
@@ -138,15 +141,29 @@ final class FloorMarks {
               ? "X " + length(line.x1M() + spot.dxM() - spot.leastX())
               : "Y " + length(line.y1M() + spot.dyM() - spot.leastY());
       Words words = new Words(0, 0, text, SIZE, upright ? -90 : 0, Anchor.MIDDLE);
-      boolean roomy = page.points(line.lengthM()) > words.width() + 2 * SIZE;
       boolean rising = line.x1M() < line.x2M() || line.y1M() < line.y2M();
-      FloorPlan.Line back = rising ? turned(line) : line;
-      if ((upright || level) && roomy && !told.contains(text)) {
-        if (page.wordsIfClear(fromStart(spot, back, words))) {
-          told.add(text);
-        }
+      List<Words> choices = choices(spot, rising ? turned(line) : line, words);
+      boolean straight = upright || level;
+      if (straight && !told.contains(text) && !choices.isEmpty() && page.wordsIfClear(choices)) {
+        told.add(text);
       }
     }
+  }
+
+  /** On a joint where it is long enough, else beyond its end where that lies on the outside. */
+  private List<Words> choices(Spot spot, FloorPlan.Line line, Words words) {
+    List<Words> choices = new ArrayList<>();
+    if (page.points(line.lengthM()) > words.width() + 2 * SIZE) {
+      choices.addAll(fromStart(spot, line, words));
+    }
+    double x = line.x1M() + spot.dxM();
+    double y = line.y1M() + spot.dyM();
+    if (words.degrees() != 0 && y > spot.mostY() - STRAIGHT_M) {
+      choices.add(words.turned(0).at(page.x(x), page.y(y) - BEYOND));
+    } else if (words.degrees() == 0 && x > spot.mostX() - STRAIGHT_M) {
+      choices.add(words.turned(-90).at(page.x(x) + BEYOND, page.y(y)));
+    }
+    return choices;
   }
 
   private static FloorPlan.Line turned(FloorPlan.Line line) {

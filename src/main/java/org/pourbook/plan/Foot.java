@@ -80,7 +80,7 @@ record Foot(Job job, List<String> notes) {
   }
 
   void add(Page page) {
-    double top = Drawing.HEIGHT - height() + LINE / 2;
+    double top = Drawing.HEIGHT - height() + 2;
     legend(page, top);
     double y = top + LEGEND_LINES * LINE;
     for (String note : notes) {

@@ -23,7 +23,7 @@ import org.pourbook.plan.JobDrawing;
 class PlanDrawingTest {
 
   /** The legend stands in it, above one or two lines of notes [pt]. */
-  private static final double FOOT = 53;
+  private static final double FOOT = 58;
 
   private static final SiteJob L =
       new SiteJob()
@@ -91,7 +91,9 @@ class PlanDrawingTest {
         if (mark instanceof Drawing.Line line) {
           assertTrue(isOnPage(line.x1(), line.y1()) && isOnPage(line.x2(), line.y2()), "" + mark);
         } else if (mark instanceof Drawing.Words words) {
-          assertTrue(isOnPage(words.x(), words.y()), "" + mark);
+          double half = words.height() / 2;
+          assertTrue(isOnPage(words.x(), words.y() - half), "" + mark);
+          assertTrue(isOnPage(words.x(), words.y() + half), "" + mark);
         }
       }
     }
