@@ -50,8 +50,8 @@ final class FloorMarks {
       FloorLines lines = FloorLines.of(job, spot.section());
       lines.joints().forEach(line -> line(spot, line, Stroke.JOINT));
       lines.strips().forEach(line -> line(spot, line, Stroke.STRIP));
-      FloorPlan.Line widest = lines.widest().orElseThrow();
-      if (spot.section().shape() instanceof Shape.Outline) {
+      if (spot.section().shape() instanceof Shape.Outline && lines.widest().isPresent()) {
+        FloorPlan.Line widest = lines.widest().get();
         x = (widest.x1M() + widest.x2M()) / 2 + spot.dxM();
         y = widest.y1M() + spot.dyM();
       }

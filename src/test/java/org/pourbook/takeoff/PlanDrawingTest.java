@@ -124,6 +124,14 @@ class PlanDrawingTest {
   }
 
   @Test
+  void aFloorThatIsAllRecessIsDrawn() {
+    SiteJob job = new SiteJob().with(slab("A").size(feet(10), feet(8)).at(feet(0), feet(0)));
+    job.with(recess("R", "A", inches("2")).size(feet(10), feet(8)).at(feet(0), feet(0)));
+
+    assertTrue(words(drawn(job)).contains("R, 4\", drop 2\""));
+  }
+
+  @Test
   void partsAndOpeningsAreToldWithTheirPlaces() {
     List<String> words = words(drawn(L));
 
