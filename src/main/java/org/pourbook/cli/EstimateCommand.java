@@ -66,6 +66,8 @@ final class EstimateCommand implements Callable<Integer> {
     if (plans != null) {
       List<Drawing> drawings = estimate.takeOffs().stream().map(JobDrawing::of).toList();
       PlanFiles.write(drawings, plans, output.isOverwrite());
+    } else if (!messages.isQuiet() && !OrderWorkbook.holdsPlans(estimate)) {
+      messages.tell("pourbook: so many plans stand in no workbook; draw them with --plans DIR.");
     }
     messages.result(Told.of(estimate, target));
     return estimate.problems().stream().anyMatch(Problem::refused)

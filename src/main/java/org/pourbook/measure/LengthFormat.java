@@ -42,6 +42,12 @@ public final class LengthFormat {
     return (mm.signum() == 0 ? BigDecimal.ZERO : mm.stripTrailingZeros()).toPlainString() + " mm";
   }
 
+  /** Returns metres to the nearest millimetre: {@code 8.92 m}. */
+  public static String metres(Length length) {
+    BigDecimal m = BigDecimal.valueOf(length.nanometres(), 9).setScale(3, RoundingMode.HALF_UP);
+    return (m.signum() == 0 ? BigDecimal.ZERO : m.stripTrailingZeros()).toPlainString() + " m";
+  }
+
   private static long sixteenths(Length length) {
     return (Math.abs(length.nanometres()) + SIXTEENTH_NM / 2) / SIXTEENTH_NM;
   }

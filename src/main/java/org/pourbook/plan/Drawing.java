@@ -3,16 +3,17 @@ package org.pourbook.plan;
 import java.util.List;
 
 /**
- * The plan of a job on a page of letter size, lying: points from the upper left corner, Y down.
+ * The plan of a job, for a page of letter or A4 size, lying, below a title: points from the upper
+ * left corner, Y down.
  *
- * @param marks in the order of drawing
+ * @param marks in the order of drawing, words last
  */
-public record Drawing(String job, List<Mark> marks) {
+public record Drawing(String job, String description, List<Mark> marks) {
 
-  /** Width and height of the page [pt]. */
-  public static final double PAGE_WIDTH = 792;
+  /** Room that a page of letter or A4 size leaves within its margins, below a title [pt]. */
+  public static final double WIDTH = 712;
 
-  public static final double PAGE_HEIGHT = 612;
+  public static final double HEIGHT = 460;
 
   public Drawing {
     marks = List.copyOf(marks);
@@ -32,7 +33,32 @@ public record Drawing(String job, List<Mark> marks) {
    * @param anchor which part of them stands at x
    */
   public record Words(double x, double y, String text, double size, double degrees, Anchor anchor)
-      implements Mark {}
+      implements Mark {
+
+    /** Width of a letter and height of a line, as shares of the size; no font is measured. */
+    private static final double LETTER = 0.56;
+
+    private static final double TALL = 1.2;
+
+    /** Returns the same at another place. */
+    Words at(double otherX, double otherY) {
+      return new Words(otherX, otherY, text, size, degrees, anchor);
+    }
+
+    /** Returns the same turned by so much. */
+    Words turned(double otherDegrees) {
+      return new Words(x, y, text, size, otherDegrees, anchor);
+    }
+
+    /** Returns about how long they are [pt]. */
+    public double width() {
+      return text.length() * size * LETTER;
+    }
+
+    public double height() {
+      return size * TALL;
+    }
+  }
 
   /** A filled dot, such as a bolt. */
   public record Dot(double x, double y, double radius) implements Mark {}
@@ -52,7 +78,7 @@ public record Drawing(String job, List<Mark> marks) {
     RECESS("recess, its formed sides heavy", 0.7, "3 1"),
     BELOW("thickening, footing", 0.6, "2 2"),
     JOINT("control joint", 0.9, "9 3 2 3"),
-    STRIP("strip, in the order of placing", 0.4, "1 3"),
+    STRIP("strips, in the order of placing", 0.6, "1 3"),
     BAR("dowel, tie, step tie", 1.0, ""),
     PLATE("plate with bolts", 0.5, "");
 

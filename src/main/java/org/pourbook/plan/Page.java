@@ -5,43 +5,60 @@ import java.util.List;
 import org.pourbook.plan.Drawing.Anchor;
 import org.pourbook.plan.Drawing.Mark;
 import org.pourbook.plan.Drawing.Stroke;
+import org.pourbook.plan.Drawing.Words;
 
 /** The page that marks are put on: plan metres in, points out. */
 final class Page {
 
-  static final double MARGIN = 40;
+  /** Room round the plan for the lengths of sides [pt]. */
+  private static final double ROUND = 16;
 
-  /** Room for title, legend and notes below the drawing [pt]. */
-  static final double FOOT = 96;
+  /** Where along a side its length may stand, as shares. */
+  private static final double[] SHARES = {0.5, 0.35, 0.65, 0.2, 0.8};
 
   private final List<Mark> marks = new ArrayList<>();
+  private final Labels labels = new Labels();
+  private final List<Places.Spot> spots;
   private final double scale;
   private final double leftM;
   private final double topM;
 
-  /** A page on which all spots have room. */
-  Page(List<Places.Spot> spots) {
+  /**
+   * A page on which all spots have room.
+   *
+   * @param foot room for legend and notes below the plan [pt]
+   */
+  Page(List<Places.Spot> spots, double foot) {
+    this.spots = spots;
     double left = spots.stream().mapToDouble(Places.Spot::leastX).min().orElse(0);
     double right = spots.stream().mapToDouble(Places.Spot::mostX).max().orElse(1);
     double bottom = spots.stream().mapToDouble(Places.Spot::leastY).min().orElse(0);
     double top = spots.stream().mapToDouble(Places.Spot::mostY).max().orElse(1);
-    double across = (Drawing.PAGE_WIDTH - 2 * MARGIN) / (right - left);
-    double up = (Drawing.PAGE_HEIGHT - 2 * MARGIN - FOOT) / (top - bottom);
+    double across = (Drawing.WIDTH - 2 * ROUND) / (right - left);
+    double up = (Drawing.HEIGHT - 2 * ROUND - foot) / (top - bottom);
     this.scale = Math.min(across, up);
     this.leftM = left;
     this.topM = top;
   }
 
+  /** Returns what was put, words last: they stand on white above the lines. */
   List<Mark> marks() {
-    return marks;
+    List<Mark> all = new ArrayList<>(marks);
+    all.addAll(labels.words());
+    return all;
+  }
+
+  /** Returns where the section of a code is drawn. */
+  Places.Spot spot(String code) {
+    return spots.stream().filter(s -> s.section().code().equals(code)).findFirst().orElseThrow();
   }
 
   double x(double xM) {
-    return MARGIN + (xM - leftM) * scale;
+    return ROUND + (xM - leftM) * scale;
   }
 
   double y(double yM) {
-    return MARGIN + (topM - yM) * scale;
+    return ROUND + (topM - yM) * scale;
   }
 
   /** Returns a length of the plan on the page [pt]. */
@@ -50,19 +67,34 @@ final class Page {
   }
 
   void line(double x1M, double y1M, double x2M, double y2M, Stroke stroke) {
-    marks.add(new Drawing.Line(x(x1M), y(y1M), x(x2M), y(y2M), stroke));
+    put(new Drawing.Line(x(x1M), y(y1M), x(x2M), y(y2M), stroke));
+  }
+
+  void put(Mark mark) {
+    marks.add(mark);
   }
 
   void words(double x, double y, String text, double size, Anchor anchor) {
-    marks.add(new Drawing.Words(x, y, text, size, 0, anchor));
+    words(List.of(new Words(x, y, text, size, 0, anchor)));
+  }
+
+  /** Puts words at the first of several places where they are clear of others. */
+  void words(List<Words> choices) {
+    labels.put(choices);
+  }
+
+  /** Puts words only where they are clear of others; false where they are nowhere. */
+  boolean wordsIfClear(List<Words> choices) {
+    return labels.putIfClear(choices);
   }
 
   void dot(double xM, double yM) {
-    marks.add(new Drawing.Dot(x(xM), y(yM), 2));
+    put(new Drawing.Dot(x(xM), y(yM), 2));
   }
 
   /**
-   * Puts words beside a side, along it and on its right: outside the concrete.
+   * Puts words beside a side, along it and on its right: outside the concrete. Where the side is
+   * too short they stand across.
    *
    * @param away from the line to the middle of the letters [pt]; below zero on its left
    */
@@ -71,15 +103,25 @@ final class Page {
     double dx = x(x2M) - x(x1M);
     double dy = y(y2M) - y(y1M);
     double length = Math.sqrt(dx * dx + dy * dy);
-    double degrees = StrictMath.toDegrees(StrictMath.atan2(dy, dx));
-    double upright = degrees > 90.001 ? degrees - 180 : degrees <= -90 ? degrees + 180 : degrees;
-    marks.add(
-        new Drawing.Words(
-            (x(x1M) + x(x2M)) / 2 - dy / length * away,
-            (y(y1M) + y(y2M)) / 2 + dx / length * away,
-            text,
-            size,
-            upright > 89.999 ? upright - 180 : upright,
-            Anchor.MIDDLE));
+    double degrees = upright(StrictMath.toDegrees(StrictMath.atan2(dy, dx)));
+    double width = new Words(0, 0, text, size, 0, Anchor.MIDDLE).width();
+    boolean across = width > length + size;
+    double off = across ? Math.signum(away) * (Math.abs(away) + width / 2 - size / 2) : away;
+    double turned = across ? upright(degrees + 90) : degrees;
+    List<Words> choices = new ArrayList<>();
+    for (double from : new double[] {off, -off}) {
+      for (double share : SHARES) {
+        double x = x(x1M) + dx * share - dy / length * from;
+        double y = y(y1M) + dy * share + dx / length * from;
+        choices.add(new Words(x, y, text, size, turned, Anchor.MIDDLE));
+      }
+    }
+    labels.put(choices);
+  }
+
+  /** Words along a line are read from below or from the right. */
+  private static double upright(double degrees) {
+    double half = degrees > 89.999 ? degrees - 180 : degrees < -90.001 ? degrees + 180 : degrees;
+    return half > 89.999 ? half - 180 : half;
   }
 }

@@ -8,18 +8,14 @@ import org.pourbook.job.JointKind;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Section;
 import org.pourbook.job.Shape;
-import org.pourbook.measure.Length;
-import org.pourbook.measure.LengthFormat;
 import org.pourbook.outline.FigureSide;
-import org.pourbook.outline.FloorPlan;
-import org.pourbook.plan.Drawing.Anchor;
 import org.pourbook.plan.Drawing.Stroke;
 import org.pourbook.plan.Places.Spot;
-import org.pourbook.takeoff.FloorLines;
 import org.pourbook.takeoff.JointLine;
+import org.pourbook.takeoff.StepTies;
 import org.pourbook.takeoff.TakeOff;
 
-/** What is drawn of one section. */
+/** The sides of a section, with their lengths and the bars that cross them. */
 final class SectionMarks {
 
   /** Corners of a circle as it is drawn. */
@@ -28,8 +24,10 @@ final class SectionMarks {
   /** Half the length of a dowel or tie as it is drawn [pt]. */
   private static final double TICK = 4;
 
-  /** A side shorter than this has no room for its length [pt]. */
-  private static final double ROOMY = 26;
+  /** A part wider than this has room for the lengths of its sides within them [pt]. */
+  private static final double ROOMY = 52;
+
+  private static final double SIZE = 7;
 
   private final TakeOff takeOff;
   private final Job job;
@@ -47,19 +45,7 @@ final class SectionMarks {
     } else {
       spot.figure().sides().forEach(side -> side(spot, side));
     }
-    if (spot.section().kind().isFloor()) {
-      FloorLines lines = FloorLines.of(job, spot.section());
-      lines.joints().forEach(line -> line(spot, line, Stroke.JOINT));
-      lines.strips().forEach(line -> line(spot, line, Stroke.STRIP));
-      strips(spot);
-    }
-    name(spot);
-  }
-
-  private void line(Spot spot, FloorPlan.Line line, Stroke stroke) {
-    double dx = spot.dxM();
-    double dy = spot.dyM();
-    page.line(line.x1M() + dx, line.y1M() + dy, line.x2M() + dx, line.y2M() + dy, stroke);
+    new FloorMarks(job, page).add(spot);
   }
 
   private void circle(Spot spot, Shape.Round round) {
@@ -76,6 +62,8 @@ final class SectionMarks {
           y + r * StrictMath.sin(b),
           stroke(spot.section(), spot.figure().sides().get(0)));
     }
+    String across = "ø " + JobDrawing.length(round.diameter(), job.units());
+    page.along(x - r, y - r, x + r, y - r, across, SIZE, 9);
   }
 
   private void side(Spot spot, FigureSide side) {
@@ -88,16 +76,15 @@ final class SectionMarks {
         .edge()
         .filter(edge -> side.turnedDown())
         .ifPresent(edge -> edge(spot, side, edge));
-    if (page.points(side.length().metres()) > ROOMY) {
-      page.along(x1, y1, x2, y2, length(side.length()), 7, isRoomyPart(spot) ? -7 : 8);
-    }
+    String length = JobDrawing.length(side.length(), job.units());
+    page.along(x1, y1, x2, y2, length, SIZE, isRoomyPart(spot) ? -9 : 9);
     bars(spot, side, x1, y1, x2, y2);
   }
 
   /** Sides of a part are named on its own side of the line, where there is room. */
   private boolean isRoomyPart(Spot spot) {
     double least = Math.min(spot.figure().extentXM(), spot.figure().extentYM());
-    return spot.section().partOf().isPresent() && page.points(least) > 2 * ROOMY;
+    return spot.section().partOf().isPresent() && page.points(least) > ROOMY;
   }
 
   private static Stroke stroke(Section section, FigureSide side) {
@@ -136,74 +123,34 @@ final class SectionMarks {
         .allMatch(FigureSide::turnedDown);
   }
 
-  /** Dowels, ties and step bars of a joint on the side, as many as there are. */
+  /** Dowels and ties of a joint on the side, or step ties, as many as there are. */
   private void bars(Spot spot, FigureSide side, double x1, double y1, double x2, double y2) {
-    Optional<Joint> joint =
+    Section section = spot.section();
+    int bars =
         job.joints().stream()
             .filter(j -> j.kind() != JointKind.ISOLATION)
-            .filter(j -> j.section().equals(Optional.of(spot.section().code())))
+            .filter(j -> j.section().equals(Optional.of(section.code())))
             .filter(j -> j.side().equals(Optional.of(side.name())))
-            .findFirst();
-    joint.ifPresent(
-        on -> {
-          int bars =
-              takeOff.joints().stream()
-                  .filter(line -> line.joint().equals(on.code()))
-                  .mapToInt(JointLine::bars)
-                  .findFirst()
-                  .orElse(0);
-          double dx = page.x(x2) - page.x(x1);
-          double dy = page.y(y2) - page.y(y1);
-          double length = Math.sqrt(dx * dx + dy * dy);
-          for (int i = 0; i < bars; i++) {
-            double x = page.x(x1) + dx * (i + 0.5) / bars;
-            double y = page.y(y1) + dy * (i + 0.5) / bars;
-            double tickX = -dy / length * TICK;
-            double tickY = dx / length * TICK;
-            page.marks()
-                .add(new Drawing.Line(x - tickX, y - tickY, x + tickX, y + tickY, Stroke.BAR));
-          }
-        });
-  }
-
-  private void strips(Spot spot) {
-    int strips =
-        (int)
-                takeOff.strips().stream()
-                    .filter(strip -> strip.section().equals(spot.section().code()))
-                    .count()
-            / job.timesOf(spot.section());
-    boolean alongX = spot.figure().extentXM() >= spot.figure().extentYM();
-    for (int i = 0; i < strips && strips > 1; i++) {
-      double share = (i + 0.5) / strips;
-      double x = alongX ? spot.leastX() : spot.leastX() + share * spot.figure().extentXM();
-      double y = alongX ? spot.leastY() + share * spot.figure().extentYM() : spot.leastY();
-      page.words(
-          page.x(x) + (alongX ? 14 : 0),
-          page.y(y) - (alongX ? 0 : 14),
-          "(" + (i + 1) + ")",
-          8,
-          Anchor.MIDDLE);
+            .findFirst()
+            .map(this::barsOf)
+            .orElseGet(() -> StepTies.along(job, section, side));
+    double dx = page.x(x2) - page.x(x1);
+    double dy = page.y(y2) - page.y(y1);
+    double length = Math.sqrt(dx * dx + dy * dy);
+    for (int i = 0; i < bars; i++) {
+      double x = page.x(x1) + dx * (i + 0.5) / bars;
+      double y = page.y(y1) + dy * (i + 0.5) / bars;
+      double tickX = -dy / length * TICK;
+      double tickY = dx / length * TICK;
+      page.put(new Drawing.Line(x - tickX, y - tickY, x + tickX, y + tickY, Stroke.BAR));
     }
   }
 
-  private void name(Spot spot) {
-    Section section = spot.section();
-    int times = job.timesOf(section);
-    String text =
-        section.code()
-            + (times == 1 ? "" : " × " + times)
-            + ", "
-            + LengthFormat.small(section.thickness(), job.units())
-            + (section.drop().isPositive()
-                ? ", drop " + LengthFormat.small(section.drop(), job.units())
-                : "");
-    double x = page.x((spot.leastX() + spot.mostX()) / 2);
-    double y = page.y((spot.leastY() + spot.mostY()) / 2);
-    page.words(x, y, text, 9, Anchor.MIDDLE);
-  }
-
-  private String length(Length length) {
-    return LengthFormat.of(length, job.units());
+  private int barsOf(Joint joint) {
+    return takeOff.joints().stream()
+        .filter(line -> line.joint().equals(joint.code()))
+        .mapToInt(JointLine::bars)
+        .findFirst()
+        .orElse(0);
   }
 }

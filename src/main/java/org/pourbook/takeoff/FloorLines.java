@@ -2,6 +2,7 @@ package org.pourbook.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.pourbook.job.Job;
 import org.pourbook.job.Section;
 import org.pourbook.job.Setting;
@@ -19,17 +20,40 @@ import org.pourbook.takeoff.rule.PlacingTime;
  *
  * @param joints control joints (JOINT-1)
  * @param strips between the strips in which it is placed (POUR-1)
+ * @param middles one along each strip, in the order of placing, in the part of it that lies in the
+ *     floor; one alone where the floor is placed in one go
+ * @param widest the longest line along X that lies in the floor, of those looked at
  */
-public record FloorLines(List<Line> joints, List<Line> strips) {
+public record FloorLines(
+    List<Line> joints, List<Line> strips, List<Line> middles, Optional<Line> widest) {
+
+  /** Where a line that lies in a band or a floor is looked for, as shares of its width. */
+  private static final double[] SHARES = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9};
+
+  /** A line longer by less is not taken for longer [m]. */
+  private static final double CLEARLY_M = 0.01;
+
   public FloorLines {
     joints = List.copyOf(joints);
     strips = List.copyOf(strips);
+    middles = List.copyOf(middles);
   }
 
   /** Returns the lines of a floor. */
   public static FloorLines of(Job job, Section section) {
     List<FloorPlan> floor = Floors.plan(job, section);
-    return new FloorLines(joints(section, floor), strips(job, section, floor));
+    Figure figure = Figures.of(section);
+    boolean alongX = figure.extentXM() >= figure.extentYM();
+    int strips = strips(job, figure);
+    List<Line> middles = new ArrayList<>();
+    for (int i = 0; i < strips; i++) {
+      longest(section, floor, alongX, strips, i).ifPresent(middles::add);
+    }
+    return new FloorLines(
+        joints(section, floor),
+        parallel(section, floor, alongX, strips),
+        middles,
+        longest(section, floor, true, 1, 0));
   }
 
   private static List<Line> joints(Section section, List<FloorPlan> floor) {
@@ -54,30 +78,49 @@ public record FloorLines(List<Line> joints, List<Line> strips) {
     return lines;
   }
 
-  private static List<Line> strips(Job job, Section section, List<FloorPlan> floor) {
-    Figure figure = Figures.of(section);
-    boolean alongX = figure.extentXM() >= figure.extentYM();
+  private static int strips(Job job, Figure figure) {
     Length across = Length.ofMetres(Math.min(figure.extentXM(), figure.extentYM()));
-    int strips = PlacingTime.strips(across, job.practice().length(Setting.STRIP_WIDTH));
-    return parallel(section, floor, alongX, strips);
+    return PlacingTime.strips(across, job.practice().length(Setting.STRIP_WIDTH));
+  }
+
+  /** The longest part of a line along a band that lies in the floor. */
+  private static Optional<Line> longest(
+      Section section, List<FloorPlan> floor, boolean alongX, int bands, int band) {
+    List<Line> parts = new ArrayList<>();
+    for (double share : SHARES) {
+      Line line = at(section, alongX, (band + share) / bands);
+      floor.forEach(piece -> parts.addAll(piece.inside(line)));
+    }
+    // lines are as long as each other in a rectangle: the first one stands
+    Optional<Line> best = Optional.empty();
+    for (Line part : parts) {
+      if (best.isEmpty() || part.lengthM() > best.get().lengthM() + CLEARLY_M) {
+        best = Optional.of(part);
+      }
+    }
+    return best;
   }
 
   /** Lines that cut a floor into equal bands. */
   private static List<Line> parallel(
       Section section, List<FloorPlan> floor, boolean alongX, int bands) {
+    List<Line> lines = new ArrayList<>();
+    for (int i = 1; i < bands; i++) {
+      Line line = at(section, alongX, (double) i / bands);
+      floor.forEach(piece -> lines.addAll(piece.inside(line)));
+    }
+    return lines;
+  }
+
+  /** A line through the rectangle round a section, at a share of its width. */
+  private static Line at(Section section, boolean alongX, double share) {
     Figure figure = Figures.of(section);
     boolean round = section.shape() instanceof Shape.Round;
     double x = round ? 0 : figure.sides().stream().mapToDouble(s -> s.x1M()).min().orElse(0);
     double y = round ? 0 : figure.sides().stream().mapToDouble(s -> s.y1M()).min().orElse(0);
-    List<Line> lines = new ArrayList<>();
-    for (int i = 1; i < bands; i++) {
-      double at = (alongX ? figure.extentYM() : figure.extentXM()) * i / bands;
-      Line line =
-          alongX
-              ? new Line(x, y + at, x + figure.extentXM(), y + at)
-              : new Line(x + at, y, x + at, y + figure.extentYM());
-      floor.forEach(piece -> lines.addAll(piece.inside(line)));
-    }
-    return lines;
+    double at = (alongX ? figure.extentYM() : figure.extentXM()) * share;
+    return alongX
+        ? new Line(x, y + at, x + figure.extentXM(), y + at)
+        : new Line(x + at, y, x + at, y + figure.extentYM());
   }
 }

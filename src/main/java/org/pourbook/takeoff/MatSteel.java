@@ -100,7 +100,7 @@ final class MatSteel {
   }
 
   private Length below() {
-    return section.thickness().minus(steel.topCover(section)).minus(layers());
+    return section.thickness().minus(SteelJob.topCover(steel.job(), section)).minus(layers());
   }
 
   private Length layers() {
@@ -122,7 +122,10 @@ final class MatSteel {
         isOnBlocks()
             ? BarSupports.blockHeight(steel.units())
             : BarSupports.height(
-                section.thickness(), steel.topCover(section), layers(), steel.units());
+                section.thickness(),
+                SteelJob.topCover(steel.job(), section),
+                layers(),
+                steel.units());
     if (!height.isPositive()) {
       String says =
           "The bars do not fit into " + steel.small(section.thickness()) + " of concrete.";

@@ -152,7 +152,7 @@ final class MeshSteel {
     if (section.bars().isPresent()) {
       return;
     }
-    Length cover = steel.topCover(section);
+    Length cover = SteelJob.topCover(steel.job(), section);
     Length height = BarSupports.height(section.thickness(), cover, style.wires(), steel.units());
     if (!height.isPositive()) {
       String says = "The mesh does not fit into " + steel.small(section.thickness()) + ".";

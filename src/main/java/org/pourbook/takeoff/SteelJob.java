@@ -25,9 +25,9 @@ record SteelJob(Job job, OnOffer onOffer, Part part, Laps laps) {
   }
 
   /** Returns how far the upper bars lie below a section's top. */
-  Length topCover(Section section) {
+  static Length topCover(Job job, Section section) {
     boolean outside = section.where() == Where.OUTSIDE;
-    return setting(outside ? Setting.TOP_COVER_OUTSIDE : Setting.TOP_COVER);
+    return job.practice().length(outside ? Setting.TOP_COVER_OUTSIDE : Setting.TOP_COVER);
   }
 
   Working working() {

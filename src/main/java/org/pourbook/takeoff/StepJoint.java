@@ -77,7 +77,7 @@ final class StepJoint {
     if (joint.drop().isPositive() || across.section.kind() != Kind.RECESS) {
       return joint.drop();
     }
-    return Steps.levels(steel, across.parent(), across.section);
+    return Steps.levels(steel.job(), across.parent(), across.section);
   }
 
   /** The bars that meet the joint's side: those across Length at L1 and L2. */

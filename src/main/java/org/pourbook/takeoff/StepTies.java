@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.pourbook.job.BarMat;
 import org.pourbook.job.Job;
 import org.pourbook.job.JointKind;
+import org.pourbook.job.Kind;
 import org.pourbook.job.Section;
 import org.pourbook.measure.BarSize;
 import org.pourbook.measure.Length;
@@ -17,7 +18,7 @@ import org.pourbook.takeoff.rule.StepTieBars;
 import org.pourbook.takeoff.rule.TieWire;
 
 /** Bent bars on the inner sides of a recess, that tie it to its parent's mat (BAR-5). */
-final class StepTies {
+public final class StepTies {
   private final SteelJob steel;
   private final Section recess;
   private final BarsOf bars;
@@ -35,7 +36,7 @@ final class StepTies {
       return;
     }
     BarMat mat = parent.bars().get();
-    Length levels = Steps.levels(steel, parent, recess);
+    Length levels = Steps.levels(job, parent, recess);
     boolean any = side(mat, levels, true) | side(mat, levels, false);
     if (any && recess.bars().isEmpty()) {
       String says = "The recess is tied to its parent's bars but has none of its own.";
@@ -60,7 +61,7 @@ final class StepTies {
     }
     int count = 0;
     for (FigureSide side : Figures.of(recess).sides()) {
-      if (side.formed() && isMetBy(side, along) && !hasStepJoint(side)) {
+      if (isTied(steel.job(), recess, side, along)) {
         count += StepTieBars.along(side.length(), spacing);
       }
     }
@@ -83,11 +84,33 @@ final class StepTies {
     return along == dy >= dx;
   }
 
-  private boolean hasStepJoint(FigureSide side) {
-    return steel.job().joints().stream()
+  private static boolean isTied(Job job, Section recess, FigureSide side, boolean along) {
+    return side.formed() && isMetBy(side, along) && !hasStepJoint(job, recess, side);
+  }
+
+  private static boolean hasStepJoint(Job job, Section recess, FigureSide side) {
+    return job.joints().stream()
         .filter(joint -> joint.kind() == JointKind.STEP)
         .filter(joint -> joint.section().equals(Optional.of(recess.code())))
         .anyMatch(joint -> joint.side().equals(Optional.of(side.name())));
+  }
+
+  /** Returns how many ties stand along a side; 0 where it is no recess's or the bars run on. */
+  public static int along(Job job, Section recess, FigureSide side) {
+    if (recess.kind() != Kind.RECESS) {
+      return 0;
+    }
+    Section parent = job.section(recess.partOf().orElseThrow());
+    if (parent.bars().isEmpty()) {
+      return 0;
+    }
+    BarMat mat = parent.bars().get();
+    Length levels = Steps.levels(job, parent, recess);
+    boolean along = isMetBy(side, true);
+    return isTied(job, recess, side, along)
+            && StepTieBars.isBent(levels, along ? mat.along() : mat.across())
+        ? StepTieBars.along(side.length(), along ? mat.alongSpacing() : mat.acrossSpacing())
+        : 0;
   }
 
   /** Ties stand out where the recess is poured before or after its parent. */

@@ -18,8 +18,8 @@ final class Steps {
   private Steps() {}
 
   /** Returns how far a recess's upper bars lie below its parent's. */
-  static Length levels(SteelJob steel, Section parent, Section recess) {
-    return recess.drop().plus(steel.topCover(recess)).minus(steel.topCover(parent));
+  static Length levels(Job job, Section parent, Section recess) {
+    return recess.drop().plus(SteelJob.topCover(job, recess)).minus(SteelJob.topCover(job, parent));
   }
 
   /** Returns the recesses through which bars of a size do not run on. */
@@ -27,7 +27,7 @@ final class Steps {
     Job job = steel.job();
     return job.partsOf(parent).stream()
         .filter(part -> part.kind() == Kind.RECESS)
-        .filter(recess -> StepTieBars.isBent(levels(steel, parent, recess), bar))
+        .filter(recess -> StepTieBars.isBent(levels(job, parent, recess), bar))
         .toList();
   }
 

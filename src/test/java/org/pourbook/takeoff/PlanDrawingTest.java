@@ -8,14 +8,22 @@ import static org.pourbook.takeoff.SiteJob.feet;
 import static org.pourbook.takeoff.SiteJob.inches;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.pourbook.job.Plate;
+import org.pourbook.job.Position;
 import org.pourbook.job.Sides;
+import org.pourbook.measure.Length;
 import org.pourbook.plan.Drawing;
 import org.pourbook.plan.Drawing.Stroke;
 import org.pourbook.plan.JobDrawing;
 
 /** The drawing of a job. */
 class PlanDrawingTest {
+
+  /** The legend stands in it, above one or two lines of notes [pt]. */
+  private static final double FOOT = 58;
 
   private static final SiteJob L =
       new SiteJob()
@@ -36,7 +44,7 @@ class PlanDrawingTest {
     return drawing.marks().stream()
         .filter(Drawing.Line.class::isInstance)
         .map(Drawing.Line.class::cast)
-        .filter(line -> line.stroke() == stroke && line.y1() < 500)
+        .filter(line -> line.stroke() == stroke && line.y1() < Drawing.HEIGHT - FOOT)
         .toList();
   }
 
@@ -83,14 +91,120 @@ class PlanDrawingTest {
         if (mark instanceof Drawing.Line line) {
           assertTrue(isOnPage(line.x1(), line.y1()) && isOnPage(line.x2(), line.y2()), "" + mark);
         } else if (mark instanceof Drawing.Words words) {
-          assertTrue(isOnPage(words.x(), words.y()), "" + mark);
+          double half = words.height() / 2;
+          assertTrue(isOnPage(words.x(), words.y() - half), "" + mark);
+          assertTrue(isOnPage(words.x(), words.y() + half), "" + mark);
         }
       }
     }
   }
 
   private static boolean isOnPage(double x, double y) {
-    return x > 0 && x < Drawing.PAGE_WIDTH && y > 0 && y < Drawing.PAGE_HEIGHT;
+    return x >= 0 && x < Drawing.WIDTH && y >= 0 && y < Drawing.HEIGHT;
+  }
+
+  private static SiteJob tied() {
+    return new SiteJob()
+        .with(slab("A").size(feet(40), feet(26)).bars("#4", "16"))
+        .with(recess("R", "A", inches("6")).size(feet(10), feet(8)).at(feet(20), feet(6)));
+  }
+
+  @Test
+  void stepTiesStandAlongARecessAsManyAsTheBarListHas() {
+    TakeOff takeOff = TakeOffs.of(tied().build(), Offer.NOTHING);
+    int listed =
+        takeOff.barMarks().stream()
+            .filter(mark -> mark.shape() == BarMark.BarShape.STEP)
+            .mapToInt(BarMark::count)
+            .sum();
+
+    // 10'-0" and 8'-0" at 16 in, twice: 2 x (9 + 7)
+    assertEquals(32, listed);
+    assertEquals(32, lines(JobDrawing.of(takeOff), Stroke.BAR).size());
+  }
+
+  @Test
+  void aFloorThatIsAllRecessIsDrawn() {
+    SiteJob job = new SiteJob().with(slab("A").size(feet(10), feet(8)).at(feet(0), feet(0)));
+    job.with(recess("R", "A", inches("2")).size(feet(10), feet(8)).at(feet(0), feet(0)));
+
+    assertTrue(words(drawn(job)).contains("R, 4\", drop 2\""));
+  }
+
+  @Test
+  void partsAndOpeningsAreToldWithTheirPlaces() {
+    List<String> words = words(drawn(L));
+
+    assertTrue(words.contains("X 2'-0\", Y 2'-0\""), "the recess: " + words);
+    assertTrue(words.contains("X 12'-0\", Y 10'-0\""), "the opening: " + words);
+  }
+
+  @Test
+  void stripNumbersLieInsideTheOutline() {
+    Drawing drawing = drawn(L);
+    Drawing.Line bottom = lines(drawing, Stroke.FORMED).get(0);
+    double perFoot = (bottom.x2() - bottom.x1()) / 36;
+    List<Drawing.Words> numbers =
+        drawing.marks().stream()
+            .filter(Drawing.Words.class::isInstance)
+            .map(Drawing.Words.class::cast)
+            .filter(words -> words.text().matches("\\(\\d\\)"))
+            .toList();
+
+    assertEquals(List.of("(1)", "(2)", "(3)"), numbers.stream().map(w -> w.text()).toList());
+    for (Drawing.Words number : numbers) {
+      double x = (number.x() - bottom.x1()) / perFoot;
+      double y = (bottom.y1() - number.y()) / perFoot;
+      assertTrue(x > 0 && x < 36 && y > 0 && y < (x < 24 ? 24 : 14), number + " at " + x + " " + y);
+    }
+  }
+
+  @Test
+  void boltsStandAtTheirPlacesOnAPlateThatHasOne() {
+    Plate beside = BoltTakeoffTest.plate("1/2 x 10", feet(16), Optional.of(feet(4)), 1);
+    Position start = new Position(feet(2), inches("3"));
+    Drawing drawing = drawn(tied().with(placed(beside, start)));
+    double left = lines(drawing, Stroke.FORMED).get(0).x1();
+    double bottom = lines(drawing, Stroke.FORMED).get(0).y1();
+    double perFoot = (lines(drawing, Stroke.FORMED).get(0).x2() - left) / 40;
+    List<Drawing.Dot> bolts =
+        drawing.marks().stream()
+            .filter(Drawing.Dot.class::isInstance)
+            .map(Drawing.Dot.class::cast)
+            .filter(dot -> dot.y() < Drawing.HEIGHT - FOOT)
+            .toList();
+
+    List<Length> positions =
+        TakeOffs.of(tied().with(beside).build(), Offer.NOTHING).boltPieces().get(0).positions();
+    assertEquals(positions.size(), bolts.size());
+    for (int i = 0; i < bolts.size(); i++) {
+      assertEquals(left + (2 + positions.get(i).feet()) * perFoot, bolts.get(i).x(), 1e-6);
+      assertEquals(bottom - 0.25 * perFoot, bolts.get(i).y(), 1e-6);
+    }
+    assertTrue(words(drawn(tied().with(beside))).stream().anyMatch(t -> t.startsWith("Bolts of")));
+    assertTrue(words(drawing).stream().noneMatch(text -> text.startsWith("Bolts of")));
+  }
+
+  private static Plate placed(Plate plate, Position start) {
+    return new Plate(
+        plate.code(),
+        plate.section(),
+        plate.length(),
+        plate.count(),
+        plate.bolt(),
+        plate.spacing(),
+        plate.thickness(),
+        plate.projection(),
+        plate.pieceLength(),
+        plate.width(),
+        Optional.of(start),
+        OptionalDouble.of(0),
+        plate.place());
+  }
+
+  @Test
+  void aMetricPlanIsInMetres() {
+    assertTrue(words(drawn(new SiteJob().metric().with(slab("A")))).contains("10.973 m"));
   }
 
   @Test

@@ -3,6 +3,7 @@ package org.pourbook.book.out;
 import java.util.ArrayList;
 import java.util.List;
 import org.pourbook.desk.Estimate;
+import org.pourbook.plan.JobDrawing;
 
 /** The sheets of an order workbook, in the order of the user's day. */
 final class OrderSheets {
@@ -35,6 +36,9 @@ final class OrderSheets {
     sheets.add(SteelSheets.barList(estimate, units));
     sheets.add(SteelSheets.bolts(estimate, units));
     sheets.add(SteelSheets.joints(estimate, units));
+    if (OrderWorkbook.holdsPlans(estimate)) {
+      sheets.add(new PlansSheet(estimate.takeOffs().stream().map(JobDrawing::of).toList()));
+    }
     sheets.add(takeoff.spec());
     sheets.add(CutSheets.cutProof(estimate.bought().cutSheets()));
     sheets.add(rules.spec());

@@ -24,6 +24,11 @@ public final class OrderWorkbook {
     WorkbookFile.write(OrderSheets.of(estimate), paper(estimate), TITLE, target, overwrite);
   }
 
+  /** Returns whether the order workbook of an estimate holds the plans of its jobs. */
+  public static boolean holdsPlans(Estimate estimate) {
+    return PlansSheet.holds(estimate.takeOffs().size());
+  }
+
   static Paper paper(Estimate estimate) {
     return new Paper(!BatchUnits.of(estimate.batch().jobs()).us(), footer(estimate));
   }

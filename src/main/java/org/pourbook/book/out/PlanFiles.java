@@ -11,7 +11,9 @@ import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 import org.pourbook.plan.Drawing;
+import org.pourbook.plan.Drawing.Anchor;
 import org.pourbook.plan.Drawing.Mark;
+import org.pourbook.plan.Drawing.Words;
 
 /** Writes drawings as SVG files, one a job. */
 public final class PlanFiles {
@@ -20,6 +22,16 @@ public final class PlanFiles {
 
   /** How far below their middle letters stand, as a share of their size. */
   private static final double FOOT = 0.35;
+
+  /** A page of letter size, lying [pt]. */
+  private static final double WIDTH = 792;
+
+  private static final double HEIGHT = 612;
+
+  /** Where the drawing stands on it. */
+  private static final double SIDE = (WIDTH - Drawing.WIDTH) / 2;
+
+  private static final double HEAD = 66;
 
   private PlanFiles() {}
 
@@ -42,6 +54,10 @@ public final class PlanFiles {
         });
   }
 
+  private static String title(Drawing drawing) {
+    return drawing.job() + (drawing.description().isEmpty() ? "" : ", " + drawing.description());
+  }
+
   /** A job's code may hold what no file name can. */
   private static String name(Drawing drawing) {
     return drawing.job().replaceAll("[^\\p{L}\\p{N} ._-]", "_") + ".svg";
@@ -56,8 +72,9 @@ public final class PlanFiles {
       xml.writeAttribute("width", "11in");
       xml.writeAttribute("height", "8.5in");
       xml.writeAttribute(
-          "viewBox", "0 0 " + text(Drawing.PAGE_WIDTH) + " " + text(Drawing.PAGE_HEIGHT));
+          "viewBox", text(-SIDE) + " " + text(-HEAD) + " " + text(WIDTH) + " " + text(HEIGHT));
       xml.writeAttribute("font-family", "Helvetica, Arial, sans-serif");
+      letters(xml, new Words(0, -HEAD / 3, title(drawing), 12, 0, Anchor.START), false);
       for (Mark mark : drawing.marks()) {
         write(xml, mark);
       }
@@ -77,7 +94,7 @@ public final class PlanFiles {
       xml.writeAttribute("cx", text(dot.x()));
       xml.writeAttribute("cy", text(dot.y()));
       xml.writeAttribute("r", text(dot.radius()));
-    } else if (mark instanceof Drawing.Words words) {
+    } else if (mark instanceof Words words) {
       words(xml, words);
     }
   }
@@ -96,12 +113,12 @@ public final class PlanFiles {
   }
 
   /** White round the letters keeps them readable where lines cross them. */
-  private static void words(XMLStreamWriter xml, Drawing.Words words) throws XMLStreamException {
+  private static void words(XMLStreamWriter xml, Words words) throws XMLStreamException {
     letters(xml, words, true);
     letters(xml, words, false);
   }
 
-  private static void letters(XMLStreamWriter xml, Drawing.Words words, boolean white)
+  private static void letters(XMLStreamWriter xml, Words words, boolean white)
       throws XMLStreamException {
     String at = text(words.x()) + " " + text(words.y());
     xml.writeStartElement("text");
@@ -111,7 +128,7 @@ public final class PlanFiles {
       xml.writeAttribute("stroke-width", "3");
     }
     xml.writeAttribute("font-size", text(words.size()));
-    xml.writeAttribute("text-anchor", words.anchor() == Drawing.Anchor.MIDDLE ? "middle" : "start");
+    xml.writeAttribute("text-anchor", words.anchor() == Anchor.MIDDLE ? "middle" : "start");
     xml.writeAttribute("transform", "translate(" + at + ") rotate(" + text(words.degrees()) + ")");
     xml.writeAttribute("y", text(words.size() * FOOT));
     xml.writeCharacters(words.text());

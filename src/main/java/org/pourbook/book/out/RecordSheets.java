@@ -44,7 +44,14 @@ final class RecordSheets {
   record Fact(String job, String setting, String value, String unit, String source) {}
 
   static SheetSpec<Fact> basis(Estimate estimate) {
-    return basis(estimate.batch(), estimate.version());
+    SheetSpec<Fact> basis = basis(estimate.batch(), estimate.version());
+    if (PlansSheet.holds(estimate.takeOffs().size())) {
+      return basis;
+    }
+    List<Fact> facts = new ArrayList<>(basis.rows());
+    String why = "more than " + PlansSheet.MOST_JOBS + " jobs: draw them with --plans DIR";
+    facts.add(0, new Fact("", "Sheet Plans", "left out", "", why));
+    return basis(basis.says(), facts);
   }
 
   /** Returns the settings in force for each job, and the files that were read. */
