@@ -63,6 +63,23 @@ class OptimalPlannerTest {
     assertTrue(planned(instance("T03-fieldhouse").job()).isProven());
   }
 
+  /**
+   * US Army subcourse EN0069A, lesson 4: four brace stakes of 2 ft 4 in come from one 10 ft board
+   * with 8 in left; a 12 ft board would leave 2 ft 8 in. The print counts no saw kerf.
+   */
+  @Test
+  void theArmysFourBraceStakesComeFromATenFootBoard() {
+    long stake = 28 * 16;
+    CutResult.Planned four =
+        planned(new CutJobs().piece(stake, 4).stock(feet(10), 10).stock(feet(12), 12).build());
+    assertEquals(1, four.patterns().size());
+    assertEquals(Length.ofFeet(10), four.patterns().get(0).stock().length());
+    assertEquals(Length.ofInches(8), four.patterns().get(0).offcut());
+    // The same lesson: boards are pieces over pieces a board, rounded up; nine stakes, four a board
+    CutResult.Planned nine = planned(new CutJobs().piece(stake, 9).stock(feet(10), 10).build());
+    assertEquals(3, nine.patterns().stream().mapToInt(CutResult.Pattern::times).sum());
+  }
+
   @Test
   void theSameJobGivesTheSamePlan() {
     CutJob job = RandomJobs.job(RandomJobs.Family.SIX_SHORT, 10, 100, 7);
