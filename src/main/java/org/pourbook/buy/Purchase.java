@@ -25,7 +25,10 @@ record Purchase(
     double needed,
     Map<Delivery, BigDecimal> packs) {
   Purchase {
-    packs = Collections.unmodifiableMap(new LinkedHashMap<>(packs));
+    packs =
+        packs.size() == 1 // by far the most, in a season's batch
+            ? Map.copyOf(packs)
+            : Collections.unmodifiableMap(new LinkedHashMap<>(packs));
   }
 
   BigDecimal totalPacks() {

@@ -31,12 +31,12 @@ final class Progress implements IntConsumer, AutoCloseable {
 
   /** Draws the bar for a number of jobs done. */
   @Override
-  public void accept(int done) {
+  public synchronized void accept(int done) {
     if (!shown || System.nanoTime() - startNanos < PATIENCE_NANOS) {
       return;
     }
     int percent = (int) (100L * done / total);
-    if (percent == lastPercent) {
+    if (percent <= lastPercent) {
       return;
     }
     lastPercent = percent;

@@ -3,12 +3,13 @@ package org.pourbook.desk;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 import org.pourbook.buy.Bought;
 import org.pourbook.buy.Buyer;
 import org.pourbook.cut.CutPlanner;
-import org.pourbook.job.Job;
 import org.pourbook.problem.Problem;
+import org.pourbook.takeoff.Alike;
 import org.pourbook.takeoff.TakeOff;
 import org.pourbook.takeoff.TakeOffs;
 
@@ -21,7 +22,7 @@ public final class Estimates {
    * Returns the estimate of a batch: jobs taken off, then bought together.
    *
    * @param problems of the input, to which those of buying are added
-   * @param progress told how many jobs are taken off
+   * @param progress told how many jobs are taken off, by any thread
    */
   public static Estimate estimate(
       Batch batch,
@@ -29,15 +30,24 @@ public final class Estimates {
       CutPlanner planner,
       String version,
       IntConsumer progress) {
-    List<TakeOff> takeOffs = new ArrayList<>();
-    for (Job job : batch.jobs()) {
-      takeOffs.add(TakeOffs.of(job, batch.prices()));
-      progress.accept(takeOffs.size());
-    }
+    List<TakeOff> takeOffs = takeOffs(batch, progress);
     Bought bought = Buyer.buy(takeOffs, batch.prices(), planner, batch.onHand());
     List<Problem> all = new ArrayList<>(problems);
     all.addAll(bought.problems());
     all.sort(Comparator.comparing(Problem::place));
     return new Estimate(batch, takeOffs, bought, all, version);
+  }
+
+  private static List<TakeOff> takeOffs(Batch batch, IntConsumer progress) {
+    Alike alike = new Alike();
+    AtomicInteger done = new AtomicInteger();
+    return batch.jobs().parallelStream()
+        .map(
+            job -> {
+              TakeOff takeOff = alike.of(TakeOffs.of(job, batch.prices()));
+              progress.accept(done.incrementAndGet());
+              return takeOff;
+            })
+        .toList();
   }
 }

@@ -1,8 +1,5 @@
 package org.pourbook.takeoff;
 
-import java.util.Locale;
-import java.util.regex.Pattern;
-
 /** What the tool asks the price book for: a material and a trade size (may be empty). */
 public record MaterialKey(String material, String size) implements Comparable<MaterialKey> {
   public MaterialKey {
@@ -10,18 +7,18 @@ public record MaterialKey(String material, String size) implements Comparable<Ma
     size = size.strip();
   }
 
-  /** Spaces, and inch marks whether drawn or written. */
-  private static final Pattern INCHES =
-      Pattern.compile("(?<=[0-9])\\s*in(ch(es)?)?\\b|[\\s\"”″]+", Pattern.CASE_INSENSITIVE);
-
   /** Returns the same key for two ways of writing a size: no case, spaces or inch marks. */
   public MaterialKey normal() {
-    return new MaterialKey(normal(material), normal(size));
+    String sameMaterial = normal(material);
+    String sameSize = normal(size);
+    return sameMaterial.equals(material) && sameSize.equals(size)
+        ? this
+        : new MaterialKey(sameMaterial, sameSize);
   }
 
   /** Returns a size or material as it is compared. */
   public static String normal(String text) {
-    return INCHES.matcher(text).replaceAll("").toLowerCase(Locale.ROOT);
+    return WrittenSize.normal(text);
   }
 
   @Override

@@ -12,7 +12,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
@@ -95,9 +97,10 @@ final class CsvFiles {
   private static RawSheet sheet(Path file) throws UnreadableFile {
     List<RawRow> rows = new ArrayList<>();
     try (CSVParser parser = CSVParser.parse(text(file), FORMAT)) {
+      Map<GivenCell, GivenCell> alike = new HashMap<>(); // a season says the same over and over
       int index = 0;
       for (CSVRecord record : parser) {
-        RawRow row = row(index++, record);
+        RawRow row = row(index++, record).sharing(alike);
         if (!row.isBlank()) {
           rows.add(row);
         }

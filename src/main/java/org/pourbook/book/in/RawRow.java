@@ -1,6 +1,7 @@
 package org.pourbook.book.in;
 
 import java.util.List;
+import java.util.Map;
 import org.pourbook.job.GivenSheet.GivenCell;
 
 /**
@@ -27,5 +28,11 @@ record RawRow(int index, List<GivenCell> cells) {
 
   boolean isBlank() {
     return cells.isEmpty();
+  }
+
+  /** Returns the same row with one cell for all that are alike. */
+  RawRow sharing(Map<GivenCell, GivenCell> alike) {
+    return new RawRow(
+        index, cells.stream().map(cell -> alike.computeIfAbsent(cell, c -> c)).toList());
   }
 }
