@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.pourbook.book.Heading;
 import org.pourbook.book.in.HeadedRows.Row;
 import org.pourbook.desk.EarlierOrder;
 import org.pourbook.desk.OrderBook;
@@ -76,8 +75,7 @@ public final class EarlierOrders {
 
   /** Returns the highest number on the sheet Orders, so that no number is given twice. */
   private static int lastOrder(Path path) throws UnreadableFile {
-    RawBook book =
-        InputFiles.read(path, (name, all) -> Heading.key(name).equals(Heading.key(ORDERS)));
+    RawBook book = InputFiles.read(path, (name, all) -> HeadedRows.isNamed(name, ORDERS));
     return HeadedRows.of(book, ORDERS, Set.of("Order", "Line")).rows().stream()
         .map(row -> NUMBER.matcher(row.text("Order")))
         .filter(Matcher::matches)
@@ -88,8 +86,7 @@ public final class EarlierOrders {
 
   /** Notes boards and bars that were on hand: where pieces change, a revision buys them anew. */
   private void noteOnHand(Path path) throws UnreadableFile {
-    RawBook book =
-        InputFiles.read(path, (name, all) -> Heading.key(name).equals(Heading.key(CUT_LIST)));
+    RawBook book = InputFiles.read(path, (name, all) -> HeadedRows.isNamed(name, CUT_LIST));
     Map<List<String>, BigDecimal> pieces = new LinkedHashMap<>();
     Map<List<String>, Row> first = new LinkedHashMap<>();
     for (Row row : HeadedRows.of(book, CUT_LIST, Set.of("Material", FROM)).rows()) {
@@ -136,8 +133,7 @@ public final class EarlierOrders {
   private Map<String, Money> totals(Path path, List<Ordered> ordered) throws UnreadableFile {
     Map<String, Money> totals = new LinkedHashMap<>();
     ordered.forEach(row -> totals.merge(row.job(), row.orderedAmount(), Money::plus));
-    RawBook book =
-        InputFiles.read(path, (name, all) -> Heading.key(name).equals(Heading.key(SUMMARY)));
+    RawBook book = InputFiles.read(path, (name, all) -> HeadedRows.isNamed(name, SUMMARY));
     for (Row row : HeadedRows.of(book, SUMMARY, Set.of("Job", TOTAL)).rows()) {
       String job = row.text("Job");
       Optional<BigDecimal> total = TicketCells.number(row.cell(TOTAL));

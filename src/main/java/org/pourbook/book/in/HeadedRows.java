@@ -31,6 +31,11 @@ record HeadedRows(List<Row> rows) {
     }
   }
 
+  /** Returns whether a sheet bears a name; a copy, {@code NAME (2)}, does not. */
+  static boolean isNamed(String sheet, String name) {
+    return sheet.strip().equalsIgnoreCase(name);
+  }
+
   /** Returns the headings of a row, each with the first column it stands in. */
   static Map<String, Integer> headings(RawRow raw) {
     Map<String, Integer> at = new HashMap<>();
@@ -44,7 +49,7 @@ record HeadedRows(List<Row> rows) {
   }
 
   /**
-   * Returns the rows of every sheet of a name, those that went on to {@code NAME (2)} too.
+   * Returns the rows of the sheet of a name.
    *
    * @param required headings by which the heading row is known
    */
@@ -54,7 +59,7 @@ record HeadedRows(List<Row> rows) {
     for (RawSheet sheet : book.sheets()) {
       Map<String, Integer> at = Map.of();
       for (RawRow raw : sheet.rows()) {
-        if (!Heading.key(sheet.name()).equals(Heading.key(name))) {
+        if (!isNamed(sheet.name(), name)) {
           break;
         }
         if (at.isEmpty()) {

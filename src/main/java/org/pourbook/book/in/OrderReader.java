@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import org.pourbook.book.Heading;
 import org.pourbook.book.InputSheet;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.OrderBook;
@@ -30,33 +28,30 @@ public final class OrderReader {
   private static final Set<String> HEADINGS = Set.of("Job", "Material", "Packs", "Pack holds");
 
   /** The sheets that an order workbook is written with; others are the office's own. */
-  private static final Set<String> KNOWN =
+  private static final List<String> KNOWN =
       List.of(
-              "Summary",
-              "Problems",
-              "Cautions",
-              MATERIALS,
-              "Orders",
-              "Order totals",
-              "Order pages",
-              "Ready list",
-              "Loads",
-              "Pour plan",
-              "Cut list",
-              "Offcuts",
-              "Bar list",
-              "Bolts",
-              "Joints",
-              "Takeoff",
-              "Cut proof",
-              "Rules",
-              "Basis",
-              "Plans",
-              "Changes found",
-              TicketColumns.SHEET)
-          .stream()
-          .map(Heading::key)
-          .collect(Collectors.toUnmodifiableSet());
+          "Summary",
+          "Problems",
+          "Cautions",
+          MATERIALS,
+          "Orders",
+          "Order totals",
+          "Order pages",
+          "Ready list",
+          "Loads",
+          "Pour plan",
+          "Cut list",
+          "Offcuts",
+          "Bar list",
+          "Bolts",
+          "Joints",
+          "Takeoff",
+          "Cut proof",
+          "Rules",
+          "Basis",
+          "Plans",
+          "Changes found",
+          TicketColumns.SHEET);
 
   private final List<Problem> problems = new ArrayList<>();
   private final Map<Key, Draft> drafts = new LinkedHashMap<>();
@@ -75,8 +70,7 @@ public final class OrderReader {
    */
   public static Checked<OrderBook> read(Path path) throws UnreadableFile {
     OrderReader reader = new OrderReader();
-    RawBook book =
-        InputFiles.read(path, (name, all) -> Heading.key(name).equals(Heading.key(MATERIALS)));
+    RawBook book = InputFiles.read(path, (name, all) -> HeadedRows.isNamed(name, MATERIALS));
     if (!InputBook.isOrderWorkbook(book.names()) || book.sheets().isEmpty()) {
       throw new UnreadableFile(
           path + " is no order workbook: it has no sheets Given Jobs and Materials");
@@ -96,14 +90,14 @@ public final class OrderReader {
   /** Returns whether a place is on a sheet of what was ordered. */
   static boolean isOfMaterials(Place place) {
     String sheet = place.sheet().replaceFirst("(?i)\\.csv$", "");
-    return Heading.key(sheet).equals(Heading.key(MATERIALS));
+    return HeadedRows.isNamed(sheet, MATERIALS);
   }
 
   private void noteOthers(RawBook book) {
     for (String name : book.names()) {
       boolean given =
           InputSheet.named(name.replaceFirst("^(?i)" + InputSheet.GIVEN, "")).isPresent();
-      if (!given && !KNOWN.contains(Heading.key(name))) {
+      if (!given && KNOWN.stream().noneMatch(known -> HeadedRows.isNamed(name, known))) {
         problems.add(
             new Problem(
                 Place.ofSheet(name),

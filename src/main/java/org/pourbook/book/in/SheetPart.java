@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.pourbook.book.in.CellValues.CellStyle;
 import org.pourbook.job.GivenSheet.GivenCell;
 import org.xml.sax.Attributes;
+import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** Reads a sheet's part into rows; formulas by their stored values. */
@@ -23,6 +24,7 @@ final class SheetPart extends DefaultHandler {
   private final List<GivenCell> strings;
   private final List<CellStyle> styles;
   private final boolean date1904;
+  private final int most;
   private final List<RawRow> rows = new ArrayList<>();
 
   private final List<GivenCell> cells = new ArrayList<>();
@@ -36,10 +38,21 @@ final class SheetPart extends DefaultHandler {
   private boolean collecting;
   private int inReadingAid;
 
-  SheetPart(List<GivenCell> strings, List<CellStyle> styles, boolean date1904) {
+  /** Ends the reading of a part of which enough is read. */
+  static final class Enough extends SAXException {
+    private static final long serialVersionUID = 1L;
+  }
+
+  /**
+   * Reads a sheet's part.
+   *
+   * @param most rows to be read; then comes {@link Enough}
+   */
+  SheetPart(List<GivenCell> strings, List<CellStyle> styles, boolean date1904, int most) {
     this.strings = strings;
     this.styles = styles;
     this.date1904 = date1904;
+    this.most = most;
   }
 
   /** Returns the rows that hold something, in their order. */
@@ -63,7 +76,7 @@ final class SheetPart extends DefaultHandler {
   }
 
   @Override
-  public void endElement(String uri, String name, String qName) throws XlsxBook.Damage {
+  public void endElement(String uri, String name, String qName) throws XlsxBook.Damage, Enough {
     switch (name) {
       case "row" -> endRow();
       case "c" -> endCell();
@@ -93,10 +106,13 @@ final class SheetPart extends DefaultHandler {
     cells.clear();
   }
 
-  private void endRow() {
+  private void endRow() throws Enough {
     RawRow read = new RawRow(row, cells);
     if (!read.isBlank()) {
       rows.add(read);
+    }
+    if (rows.size() >= most) {
+      throw new Enough();
     }
   }
 

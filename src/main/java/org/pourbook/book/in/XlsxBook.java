@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
@@ -114,18 +117,40 @@ final class XlsxBook {
         entries.add(entry);
       }
     }
-    List<String> names = entries.stream().map(WorkbookPart.SheetEntry::name).toList();
-    List<CellStyle> styles = styles();
-    List<GivenCell> strings = strings();
-    List<RawSheet> sheets = new ArrayList<>();
+    return read(entries, new SheetCells(strings(), styles(), workbook.date1904()), choice);
+  }
+
+  /** What a sheet's cells refer to. */
+  private record SheetCells(List<GivenCell> strings, List<CellStyle> styles, boolean date1904) {}
+
+  private RawBook read(
+      List<WorkbookPart.SheetEntry> entries, SheetCells cells, RawBook.Choice choice)
+      throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
+    List<String> all = entries.stream().map(WorkbookPart.SheetEntry::name).toList();
+    List<String> names = new ArrayList<>(all);
+    Map<String, RawSheet> sheets = new LinkedHashMap<>();
     for (WorkbookPart.SheetEntry entry : entries) {
-      if (choice.reads(entry.name(), names)) {
-        SheetPart rows = new SheetPart(strings, styles, workbook.date1904());
-        parse(part(entry), rows, "sheet " + entry.name());
-        sheets.add(new RawSheet(entry.name(), entry.name(), rows.rows()));
+      Optional<String> from = GoingOn.from(entry.name(), all);
+      if (from.isPresent()
+          && GoingOn.isOne(entry.name(), rows(entry, cells, GoingOn.NAME_ROWS).rows())) {
+        names.remove(entry.name());
+        RawSheet before = sheets.get(from.get());
+        if (before != null) {
+          sheets.put(from.get(), GoingOn.joined(before, rows(entry, cells, Integer.MAX_VALUE)));
+        }
+      } else if (choice.reads(entry.name(), all)) {
+        sheets.put(entry.name(), rows(entry, cells, Integer.MAX_VALUE));
       }
     }
-    return new RawBook(names, sheets, List.of());
+    return new RawBook(names, List.copyOf(sheets.values()), List.of());
+  }
+
+  /** Returns the first rows of a sheet, as many as are asked for. */
+  private RawSheet rows(WorkbookPart.SheetEntry entry, SheetCells cells, int most)
+      throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
+    SheetPart rows = new SheetPart(cells.strings(), cells.styles(), cells.date1904(), most);
+    parse(part(entry), rows, "sheet " + entry.name());
+    return new RawSheet(entry.name(), entry.name(), rows.rows());
   }
 
   private boolean isWorksheet(WorkbookPart.SheetEntry entry) {
@@ -185,6 +210,8 @@ final class XlsxBook {
         throw new Damage(what + " is missing");
       }
       reader.parse(new InputSource(in));
+    } catch (SheetPart.Enough e) {
+      // the rest of the part was not asked for
     } catch (Damage e) {
       throw new Damage(what + ": " + e.getMessage());
     } catch (SAXException e) {

@@ -122,15 +122,7 @@ final class MaterialFormulas {
         .map(
             rows ->
                 Cell.formula(
-                    "HYPERLINK(\"#"
-                        + TakeoffSheet.NAME
-                        + "!A"
-                        + rows.first()
-                        + ":J"
-                        + rows.last()
-                        + "\",\""
-                        + whyText(rows)
-                        + "\")",
+                    "HYPERLINK(\"#" + takeoff.place(rows) + "\",\"" + whyText(rows) + "\")",
                     whyText(rows)))
         .orElse(Cell.BLANK);
   }

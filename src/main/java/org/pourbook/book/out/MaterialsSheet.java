@@ -31,7 +31,7 @@ final class MaterialsSheet {
   private final SheetSpec<Line> spec;
   private final Spans<String> jobs;
 
-  MaterialsSheet(Estimate estimate, BatchUnits units, TakeoffSheet takeoff) {
+  MaterialsSheet(Estimate estimate, BatchUnits units, TakeoffSheet takeoff, int most) {
     List<Line> lines = estimate.bought().lines();
     this.jobs = Spans.of(lines, Line::job);
     List<Column<Line>> columns = new ArrayList<>();
@@ -43,11 +43,12 @@ final class MaterialsSheet {
     columns.addAll(where(formulas));
     this.spec =
         SheetSpec.landscape(
-            NAME,
-            "What to buy for each job. Unit price and Allowance % may be changed here; needs,"
-                + " packs and amounts follow.",
-            columns,
-            lines);
+                NAME,
+                "What to buy for each job. Unit price and Allowance % may be changed here; needs,"
+                    + " packs and amounts follow.",
+                columns,
+                lines)
+            .together(Line::job, most);
   }
 
   private static List<Column<Line>> need(MaterialFormulas formulas) {
@@ -142,11 +143,11 @@ final class MaterialsSheet {
 
   /** Returns the cells of rows in a column, for other sheets' formulas. */
   String cells(Span rows, String heading) {
-    return rows.in(NAME, spec.letter(heading));
+    return spec.cells(rows, heading);
   }
 
   String cell(int row, String heading) {
-    return Span.cell(NAME, spec.letter(heading), row);
+    return spec.cell(row, heading);
   }
 
   static Money amount(Line line) {

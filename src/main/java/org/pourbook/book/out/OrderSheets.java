@@ -15,10 +15,19 @@ final class OrderSheets {
   }
 
   static List<Sheet> of(Estimate estimate, RulesSheet rules) {
+    return of(estimate, rules, SheetSpec.MOST_RECORDS);
+  }
+
+  /**
+   * Returns the sheets, longer tables on several.
+   *
+   * @param most records of a sheet
+   */
+  static List<Sheet> of(Estimate estimate, RulesSheet rules, int most) {
     BatchUnits units = BatchUnits.of(estimate.batch().jobs());
-    TakeoffSheet takeoff = new TakeoffSheet(estimate, rules);
-    MaterialsSheet materials = new MaterialsSheet(estimate, units, takeoff);
-    OrdersSheet orders = new OrdersSheet(estimate, materials);
+    TakeoffSheet takeoff = new TakeoffSheet(estimate, rules, most);
+    MaterialsSheet materials = new MaterialsSheet(estimate, units, takeoff, most);
+    OrdersSheet orders = new OrdersSheet(estimate, materials, most);
     OrderTotalsSheet totals = new OrderTotalsSheet(estimate, orders);
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(SummarySheet.spec(estimate, units, takeoff, materials, totals));
@@ -44,6 +53,7 @@ final class OrderSheets {
     sheets.add(rules.spec());
     sheets.add(RecordSheets.basis(estimate));
     sheets.addAll(GivenSheets.specs(estimate.batch().given()));
+    sheets.replaceAll(sheet -> sheet instanceof SheetSpec<?> spec ? spec.inSheetsOf(most) : sheet);
     return sheets;
   }
 }

@@ -135,7 +135,7 @@ final class OrderTotalsSheet {
   }
 
   String cell(int row, String heading) {
-    return Span.cell(NAME, spec.letter(heading), row);
+    return spec.cell(row, heading);
   }
 
   /** Returns the rows of the orders that hold a job. */

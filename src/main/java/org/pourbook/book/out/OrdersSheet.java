@@ -33,7 +33,7 @@ final class OrdersSheet {
 
   record Row(Order order, Order.OrderLine line) {}
 
-  OrdersSheet(Estimate estimate, MaterialsSheet materials) {
+  OrdersSheet(Estimate estimate, MaterialsSheet materials, int most) {
     this.materials = materials;
     this.openChanges = openChanges(estimate);
     this.sources = sources(materials);
@@ -44,10 +44,11 @@ final class OrdersSheet {
     this.orders = Spans.of(rows, row -> row.order().number());
     this.spec =
         SheetSpec.landscape(
-            NAME,
-            "Every line of every order, fees among them; printed orders are on Order pages.",
-            columns(),
-            rows);
+                NAME,
+                "Every line of every order, fees among them; printed orders are on Order pages.",
+                columns(),
+                rows)
+            .together(row -> row.order().number(), most);
   }
 
   private List<Column<Row>> columns() {
@@ -177,10 +178,10 @@ final class OrdersSheet {
   }
 
   String cells(Span rows, String heading) {
-    return rows.in(NAME, spec.letter(heading));
+    return spec.cells(rows, heading);
   }
 
   String cell(int row, String heading) {
-    return Span.cell(NAME, spec.letter(heading), row);
+    return spec.cell(row, heading);
   }
 }

@@ -1,6 +1,9 @@
 package org.pourbook.book.out;
 
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.pourbook.problem.Place;
@@ -9,12 +12,16 @@ import org.pourbook.problem.Place;
  * A sheet that holds one table: its columns over its records. Every such sheet is laid out alike,
  * so that other sheets' formulas know where a record stands before anything is written.
  *
+ * <p>A table that is longer than a sheet goes on in {@code NAME (2)}. Rows are counted as if there
+ * were one sheet, until a formula names them.
+ *
  * @param says what the sheet is, in one sentence under its name
  * @param landscape how it is printed
  * @param columns those that are printed come first
+ * @param parts the sheets that hold it
  */
 record SheetSpec<R>(
-    String name, String says, boolean landscape, List<Column<R>> columns, List<R> rows)
+    String name, String says, boolean landscape, List<Column<R>> columns, List<R> rows, Parts parts)
     implements Sheet {
 
   /** Rows as the spreadsheet counts them, from 1. */
@@ -24,6 +31,9 @@ record SheetSpec<R>(
   static final int TOTAL_ROW = 3;
   static final int HEADING_ROW = 4;
   static final int FIRST_ROW = 5;
+
+  /** How many records a sheet holds. */
+  static final int MOST_RECORDS = Parts.MOST_ROWS - HEADING_ROW;
 
   SheetSpec {
     columns =
@@ -36,12 +46,35 @@ record SheetSpec<R>(
 
   static <R> SheetSpec<R> landscape(
       String name, String says, List<Column<R>> columns, List<R> rows) {
-    return new SheetSpec<>(name, says, true, columns, rows);
+    return new SheetSpec<>(name, says, true, columns, rows, parts(rows.size(), MOST_RECORDS));
   }
 
   static <R> SheetSpec<R> portrait(
       String name, String says, List<Column<R>> columns, List<R> rows) {
-    return new SheetSpec<>(name, says, false, columns, rows);
+    return new SheetSpec<>(name, says, false, columns, rows, parts(rows.size(), MOST_RECORDS));
+  }
+
+  private static Parts parts(int records, int most) {
+    return Parts.of(records, most, index -> true);
+  }
+
+  /** Returns the same in sheets of so many records, where it is not divided already. */
+  SheetSpec<R> inSheetsOf(int most) {
+    return parts.count() > 1
+        ? this
+        : new SheetSpec<>(name, says, landscape, columns, rows, parts(rows.size(), most));
+  }
+
+  /**
+   * Returns the same in sheets of so many records, those with the same key on one sheet.
+   *
+   * @param most records of a sheet
+   */
+  SheetSpec<R> together(Function<R, ?> keyOf, int most) {
+    IntPredicate begins =
+        index -> !keyOf.apply(rows.get(index)).equals(keyOf.apply(rows.get(index - 1)));
+    return new SheetSpec<>(
+        name, says, landscape, columns, rows, Parts.of(rows.size(), most, begins));
   }
 
   /** Returns the letters of a column. */
@@ -68,8 +101,75 @@ record SheetSpec<R>(
     return new At<>(rows.get(index), FIRST_ROW + index, this);
   }
 
+  /** Returns the name of the sheet that holds a part. */
+  String nameOf(int part) {
+    return part == 0 ? name : name + " (" + (part + 1) + ")";
+  }
+
+  /** Returns the row of its own sheet in which a row of the table stands. */
+  int rowInSheet(int row) {
+    return FIRST_ROW + parts.within(row - FIRST_ROW);
+  }
+
+  /** Returns the last row of a part's sheet. */
+  int lastRowOf(int part) {
+    return HEADING_ROW + parts.end(part, rows.size()) - parts.starts().get(part);
+  }
+
+  /** Returns a cell of the table for other sheets' formulas: {@code Takeoff!$F$10}. */
+  String cell(int row, String heading) {
+    return Span.cell(nameOf(parts.partOf(row - FIRST_ROW)), letter(heading), rowInSheet(row));
+  }
+
+  /**
+   * Returns the cells of rows in a column, for other sheets' formulas.
+   *
+   * @throws IllegalArgumentException if the rows are on two sheets
+   */
+  String cells(Span rows, String heading) {
+    return inSheet(rows).in(nameOf(parts.partOf(rows.first() - FIRST_ROW)), letter(heading));
+  }
+
+  /** Returns where rows of the table stand, for links: {@code Takeoff!A10:J14}. */
+  String place(Span rows, int columns) {
+    Span there = inSheet(rows);
+    return Span.quoted(nameOf(parts.partOf(rows.first() - FIRST_ROW)))
+        + "!A"
+        + there.first()
+        + ":"
+        + Place.columnName(columns - 1)
+        + there.last();
+  }
+
+  private Span inSheet(Span rows) {
+    if (parts.partOf(rows.first() - FIRST_ROW) != parts.partOf(rows.last() - FIRST_ROW)) {
+      throw new IllegalArgumentException("rows on two sheets: " + rows);
+    }
+    return new Span(rowInSheet(rows.first()), rowInSheet(rows.last()));
+  }
+
+  @Override
+  public List<Sheet> sheets() {
+    return IntStream.range(0, parts.count())
+        .<Sheet>mapToObj(part -> new Part<>(this, part))
+        .toList();
+  }
+
   @Override
   public void writeTo(SXSSFSheet sheet, Styles styles, Paper paper) {
-    new SheetWriter<>(this, sheet, styles, paper).write();
+    new SheetWriter<>(this, 0, sheet, styles, paper).write();
+  }
+
+  /** One of the sheets that a table fills. */
+  private record Part<R>(SheetSpec<R> spec, int part) implements Sheet {
+    @Override
+    public String name() {
+      return spec.nameOf(part);
+    }
+
+    @Override
+    public void writeTo(SXSSFSheet sheet, Styles styles, Paper paper) {
+      new SheetWriter<>(spec, part, sheet, styles, paper).write();
+    }
   }
 }

@@ -16,12 +16,14 @@ final class SheetWriter<R> {
   private static final int TOTAL_HEIGHT = 18;
 
   private final SheetSpec<R> spec;
+  private final int part;
   private final SXSSFSheet sheet;
   private final CellWriter cells;
   private final Paper paper;
 
-  SheetWriter(SheetSpec<R> spec, SXSSFSheet sheet, Styles styles, Paper paper) {
+  SheetWriter(SheetSpec<R> spec, int part, SXSSFSheet sheet, Styles styles, Paper paper) {
     this.spec = spec;
+    this.part = part;
     this.sheet = sheet;
     this.cells = new CellWriter(styles);
     this.paper = paper;
@@ -35,7 +37,8 @@ final class SheetWriter<R> {
     title();
     totals();
     headings();
-    for (int i = 0; i < spec.rows().size(); i++) {
+    int end = spec.parts().end(part, spec.rows().size());
+    for (int i = spec.parts().starts().get(part); i < end; i++) {
       row(spec.at(i));
     }
     page();
@@ -44,12 +47,16 @@ final class SheetWriter<R> {
   private void title() {
     SXSSFRow title = sheet.createRow(SheetSpec.TITLE_ROW - 1);
     title.setHeightInPoints(TITLE_HEIGHT);
-    cells.write(title, 0, Look.TITLE, Cell.of(spec.name()));
-    cells.write(sheet.createRow(SheetSpec.SAYS_ROW - 1), 0, Look.SAYS, Cell.of(spec.says()));
+    cells.write(title, 0, Look.TITLE, Cell.of(spec.nameOf(part)));
+    cells.write(sheet.createRow(SheetSpec.SAYS_ROW - 1), 0, Look.SAYS, Cell.of(says()));
+  }
+
+  private String says() {
+    return part == 0 ? spec.says() : "Goes on from " + spec.nameOf(part - 1) + ".";
   }
 
   private void totals() {
-    if (spec.rows().isEmpty() || spec.columns().stream().noneMatch(Column::totalled)) {
+    if (part > 0 || spec.rows().isEmpty() || spec.columns().stream().noneMatch(Column::totalled)) {
       return;
     }
     SXSSFRow row = sheet.createRow(SheetSpec.TOTAL_ROW - 1);
@@ -58,11 +65,21 @@ final class SheetWriter<R> {
     for (int i = 1; i < spec.columns().size(); i++) {
       Column<R> column = spec.columns().get(i);
       if (column.totalled()) {
-        String letter = Place.columnName(i);
-        String sum = "SUM(" + letter + SheetSpec.FIRST_ROW + ":" + letter + spec.lastRow() + ")";
-        cells.write(row, i, column.look().total(), Cell.formula(sum, sum(column)));
+        cells.write(row, i, column.look().total(), Cell.formula(sum(i), sum(column)));
       }
     }
+  }
+
+  /** Returns the formula that adds up a column, through all sheets of the table. */
+  private String sum(int column) {
+    String letter = Place.columnName(column);
+    StringBuilder sum = new StringBuilder();
+    for (int each = 0; each < spec.parts().count(); each++) {
+      String sheet = each == 0 ? "" : Span.quoted(spec.nameOf(each)) + "!";
+      sum.append(each == 0 ? "SUM(" : "+SUM(")
+          .append(sheet + letter + SheetSpec.FIRST_ROW + ":" + letter + spec.lastRowOf(each) + ")");
+    }
+    return sum.toString();
   }
 
   private double sum(Column<R> column) {
@@ -87,7 +104,7 @@ final class SheetWriter<R> {
   }
 
   private void row(At<R> at) {
-    SXSSFRow row = sheet.createRow(at.row() - 1);
+    SXSSFRow row = sheet.createRow(spec.rowInSheet(at.row()) - 1);
     int lines = 1;
     for (int i = 0; i < spec.columns().size(); i++) {
       Column<R> column = spec.columns().get(i);
@@ -105,10 +122,11 @@ final class SheetWriter<R> {
     sheet.createFreezePane(0, SheetSpec.HEADING_ROW);
     if (!spec.rows().isEmpty()) {
       sheet.setAutoFilter(
-          new CellRangeAddress(SheetSpec.HEADING_ROW - 1, spec.lastRow() - 1, 0, lastColumn));
+          new CellRangeAddress(SheetSpec.HEADING_ROW - 1, spec.lastRowOf(part) - 1, 0, lastColumn));
     }
     sheet.setDisplayGridlines(false);
     paper.set(sheet, spec.landscape());
-    paper.setArea(sheet, spec.lastRow() - 1, spec.printedColumns() - 1, SheetSpec.HEADING_ROW - 1);
+    paper.setArea(
+        sheet, spec.lastRowOf(part) - 1, spec.printedColumns() - 1, SheetSpec.HEADING_ROW - 1);
   }
 }

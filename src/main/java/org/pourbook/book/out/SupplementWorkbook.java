@@ -33,7 +33,8 @@ public final class SupplementWorkbook {
     Estimate estimate = revised.estimate();
     BatchUnits units = BatchUnits.of(estimate.batch().jobs());
     SupplementSheets sheets = new SupplementSheets(revised);
-    OrdersSheet orders = new OrdersSheet(estimate, materialsOf(estimate, units));
+    OrdersSheet orders =
+        new OrdersSheet(estimate, materialsOf(estimate, units), SheetSpec.MOST_RECORDS);
     OrderTotalsSheet totals = new OrderTotalsSheet(estimate, orders);
     List<Sheet> all = new ArrayList<>();
     all.add(sheets.summary());
@@ -86,7 +87,8 @@ public final class SupplementWorkbook {
             estimate.problems(),
             estimate.version());
     RulesSheet rules = new RulesSheet(RuleClasses.all(), Documents.read());
-    return new MaterialsSheet(bare, units, new TakeoffSheet(bare, rules));
+    return new MaterialsSheet(
+        bare, units, new TakeoffSheet(bare, rules, SheetSpec.MOST_RECORDS), SheetSpec.MOST_RECORDS);
   }
 
   private static Estimate with(Estimate estimate, List<TakeOff> takeOffs) {

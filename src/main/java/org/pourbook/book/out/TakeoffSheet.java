@@ -32,7 +32,7 @@ final class TakeoffSheet {
     }
   }
 
-  TakeoffSheet(Estimate estimate, RulesSheet rules) {
+  TakeoffSheet(Estimate estimate, RulesSheet rules, int most) {
     Map<String, List<Line>> lines =
         estimate.bought().lines().stream().collect(Collectors.groupingBy(Line::job));
     List<Row> rows = new ArrayList<>();
@@ -43,11 +43,12 @@ final class TakeoffSheet {
     this.needs = Spans.of(rows, Row::need);
     this.spec =
         SheetSpec.landscape(
-            NAME,
-            "Every quantity, how it was worked out and by which rule; each material's rows add up"
-                + " to its Net on Materials.",
-            columns(rules),
-            rows);
+                NAME,
+                "Every quantity, how it was worked out and by which rule; each material's rows add up"
+                    + " to its Net on Materials.",
+                columns(rules),
+                rows)
+            .together(row -> row.job().code(), most);
   }
 
   private static List<Row> sorted(TakeOff takeOff, Comparator<MaterialKey> order) {
@@ -87,9 +88,14 @@ final class TakeoffSheet {
     return needs.of(need);
   }
 
+  /** Returns where those rows stand, for links. */
+  String place(Span rows) {
+    return spec.place(rows, spec.columns().size());
+  }
+
   /** Returns the amounts of those rows, for formulas. */
   String amounts(Span rows) {
-    return rows.in(NAME, spec.letter(AMOUNT));
+    return spec.cells(rows, AMOUNT);
   }
 
   /** Returns the formula of concrete that is placed: without rows of pump loss (CON-7). */
@@ -97,7 +103,7 @@ final class TakeoffSheet {
     StringBuilder formula = new StringBuilder("SUM(" + amounts(rows) + ")");
     for (int row = rows.first(); row <= rows.last(); row++) {
       if (quantityAt(row).rule().equals(PUMP_LOSS_RULE)) {
-        formula.append('-').append(Span.cell(NAME, spec.letter(AMOUNT), row));
+        formula.append('-').append(spec.cell(row, AMOUNT));
       }
     }
     return formula.toString();

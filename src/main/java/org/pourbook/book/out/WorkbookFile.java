@@ -45,8 +45,9 @@ final class WorkbookFile {
     WholeOutput.file(target, overwrite, out -> write(sheets, paper, title, out));
   }
 
-  private static void write(List<Sheet> sheets, Paper paper, String title, OutputStream out)
+  private static void write(List<Sheet> tables, Paper paper, String title, OutputStream out)
       throws IOException {
+    List<Sheet> sheets = tables.stream().flatMap(table -> table.sheets().stream()).toList();
     try (SXSSFWorkbook workbook = new SXSSFWorkbook(ROWS_IN_MEMORY)) {
       Styles styles = new Styles(workbook.getXSSFWorkbook());
       List<SXSSFSheet> made =
