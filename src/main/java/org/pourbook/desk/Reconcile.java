@@ -13,9 +13,11 @@ import org.pourbook.job.SettingValues;
 import org.pourbook.measure.UnitSystem;
 import org.pourbook.problem.Problem;
 import org.pourbook.takeoff.Material;
+import org.pourbook.takeoff.MaterialKey;
 import org.pourbook.takeoff.Quantity;
 import org.pourbook.takeoff.TakeOff;
 import org.pourbook.takeoff.TakeOffs;
+import org.pourbook.ticket.JobTerms;
 import org.pourbook.ticket.PourPlanned;
 import org.pourbook.ticket.Reconciler;
 import org.pourbook.ticket.Terms;
@@ -41,26 +43,32 @@ public final class Reconcile {
       List<Problem> problems,
       String version) {
     Batch batch = order.batch();
-    Terms terms = terms(batch.jobs());
+    JobTerms terms = terms(batch.jobs());
     List<Batch.InputFile> files = new ArrayList<>(batch.files());
     files.addAll(ticketFiles);
     return new Reconciled(
         order,
         Reconciler.reconcile(
             order.ordered(), batch.prices().suppliers(), pours(batch), tickets, terms, problems),
-        terms,
         files,
         version);
   }
 
-  /** The desk looks at all jobs together: the settings of the first one hold. */
-  private static Terms terms(List<Job> jobs) {
-    Practice practice =
-        jobs.stream()
-            .findFirst()
-            .map(Job::practice)
-            .orElseGet(
-                () -> new Practice(SettingValues.usual(UnitSystem.FT_IN), Map.of(), Map.of()));
+  /** A ticket with a name that jobs share is held to the strictest of their terms. */
+  private static JobTerms terms(List<Job> jobs) {
+    Map<String, Terms> byPlace = new TreeMap<>();
+    for (Job job : jobs) {
+      job.deliverTo()
+          .ifPresent(
+              name ->
+                  byPlace.merge(MaterialKey.normal(name), terms(job.practice()), Terms::strictest));
+    }
+    jobs.forEach(job -> byPlace.put(MaterialKey.normal(job.code()), terms(job.practice())));
+    return new JobTerms(
+        byPlace, terms(new Practice(SettingValues.usual(UnitSystem.FT_IN), Map.of(), Map.of())));
+  }
+
+  private static Terms terms(Practice practice) {
     return new Terms(
         practice.number(Setting.QUANTITY_DIFFERENCE),
         practice.number(Setting.PRICE_DIFFERENCE),

@@ -21,4 +21,20 @@ record Claim(
     double own,
     Optional<Money> money,
     boolean delivered,
-    boolean billed) {}
+    boolean billed) {
+
+  /**
+   * Returns the row as the order calls it: plants print their own codes for a mix, and many no
+   * unit.
+   */
+  Ticket meant() {
+    return ordered
+        .flatMap(line -> item.map(one -> ticket.meaning(line.key(), one.orderUnit())))
+        .orElse(ticket);
+  }
+
+  /** Returns the same claim with the row as it is meant. */
+  Claim told() {
+    return new Claim(meant(), ordered, item, own, money, delivered, billed);
+  }
+}

@@ -9,7 +9,10 @@ import java.util.Optional;
 import org.pourbook.measure.Money;
 import org.pourbook.takeoff.MaterialKey;
 
-/** Rows told twice (TICK-3): one finding a row too many, counted once. */
+/**
+ * Rows told twice (TICK-3): one finding a row too many, counted once. A credit, a row below zero,
+ * is none of them, and takes back one row of its amount: what is billed anew after it is no double.
+ */
 final class Duplicates {
 
   private record Key(
@@ -52,11 +55,25 @@ final class Duplicates {
             .thenComparing(row -> row.date().map(Object::toString).orElse(""))
             .thenComparing(Ticket::quantity)
             .thenComparing(Ticket::place));
+    Map<Key, List<Double>> credits = new HashMap<>();
+    ordered.stream()
+        .filter(Duplicates::isCredit)
+        .forEach(
+            row ->
+                credits
+                    .computeIfAbsent(Key.of(row), key -> new ArrayList<>())
+                    .add(-row.quantity()));
     Map<Key, Ticket> seen = new HashMap<>();
     List<Ticket> once = new ArrayList<>();
     for (Ticket row : ordered) {
+      if (isCredit(row)
+          || row.ticket().isEmpty()
+          || credits.getOrDefault(Key.of(row), new ArrayList<>()).remove(row.quantity())) {
+        once.add(row);
+        continue;
+      }
       Ticket first = seen.putIfAbsent(Key.of(row), row);
-      if (first == null || row.ticket().isEmpty()) {
+      if (first == null) {
         once.add(row);
       } else {
         findings.add(
@@ -69,5 +86,9 @@ final class Duplicates {
       }
     }
     return once;
+  }
+
+  private static boolean isCredit(Ticket row) {
+    return row.quantity() < 0;
   }
 }

@@ -6,14 +6,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.pourbook.measure.Money;
+import org.pourbook.measure.NumberText;
 
 /** What is wrong with a line as a whole: quantities and prices (TICK-2). */
 final class LineChecks {
 
-  private final Terms terms;
+  private final JobTerms terms;
   private final List<Finding> findings;
 
-  LineChecks(Terms terms, List<Finding> findings) {
+  LineChecks(JobTerms terms, List<Finding> findings) {
     this.terms = terms;
     this.findings = findings;
   }
@@ -54,7 +55,7 @@ final class LineChecks {
   private void quantity(
       Ordered ordered, double delivered, double billed, Money billedAmount, List<Finding> mine) {
     double asked = ordered.ordered();
-    double tolerance = asked * terms.quantityPercent() / 100 + 1e-9;
+    double tolerance = asked * terms.of(ordered.job()).quantityPercent() / 100 + 1e-9;
     String told =
         "Ordered " + number(asked) + ", delivered " + number(delivered) + " " + ordered.unit();
     if (asked > 0 && delivered == 0) {
@@ -81,6 +82,13 @@ final class LineChecks {
                   + number(billed)
                   + ". Ask for the rest, or a credit.",
               worth(billed - delivered, billed, billedAmount)));
+    } else if (billed - delivered > tolerance) {
+      mine.add(
+          Findings.of(
+              ordered,
+              Finding.Name.OVER_QUANTITY,
+              told + ", billed " + number(billed) + ": more than came. Ask for a credit.",
+              worth(billed - delivered, billed, billedAmount)));
     }
   }
 
@@ -97,20 +105,18 @@ final class LineChecks {
 
   private void price(Ordered ordered, Claim claim, List<Finding> mine) {
     Optional<BigDecimal> asked = claim.item().flatMap(Ordered.Item::unitPrice);
-    Optional<BigDecimal> billed = claim.ticket().unitPrice();
-    boolean sameUnit =
-        claim.ticket().unit().isEmpty()
-            || claim
-                .item()
-                .filter(item -> item.orderUnit().equalsIgnoreCase(claim.ticket().unit()))
-                .isPresent();
-    if (asked.isEmpty() || billed.isEmpty() || !sameUnit) {
+    Optional<BigDecimal> billed = perOrderUnit(ordered, claim);
+    if (asked.isEmpty() || billed.isEmpty()) {
       return;
     }
     BigDecimal over = billed.get().subtract(asked.get());
     BigDecimal limit =
-        asked.get().multiply(BigDecimal.valueOf(terms.pricePercent())).movePointLeft(2);
+        asked
+            .get()
+            .multiply(BigDecimal.valueOf(terms.of(ordered.job()).pricePercent()))
+            .movePointLeft(2);
     if (over.abs().compareTo(limit) > 0) {
+      Ordered.Item item = claim.item().orElseThrow();
       mine.add(
           Findings.of(
               claim.ticket(),
@@ -119,12 +125,32 @@ final class LineChecks {
               "Ordered at "
                   + asked.get().toPlainString()
                   + " a "
-                  + claim.item().orElseThrow().orderUnit()
+                  + item.orderUnit()
                   + ", billed at "
-                  + billed.get().toPlainString()
+                  + NumberText.text(billed.get())
                   + ". Ask which price holds.",
-              Optional.of(Money.ofPrice(BigDecimal.valueOf(claim.ticket().quantity()), over))));
+              Optional.of(
+                  Money.ofPrice(BigDecimal.valueOf(claim.own() / item.packHolds()), over))));
     }
+  }
+
+  /** Returns the billed price for one order unit, whatever unit the bill counts in. */
+  private static Optional<BigDecimal> perOrderUnit(Ordered ordered, Claim claim) {
+    Ticket row = claim.ticket();
+    Optional<BigDecimal> orderUnits =
+        claim
+            .item()
+            .flatMap(item -> OwnQuantity.of(row, ordered, item).map(own -> own / item.packHolds()))
+            .map(units -> BigDecimal.valueOf(units).setScale(9, RoundingMode.HALF_UP))
+            .filter(units -> units.signum() != 0);
+    return row.unitPrice()
+        .flatMap(
+            price ->
+                orderUnits.map(
+                    units ->
+                        price
+                            .multiply(BigDecimal.valueOf(row.quantity()))
+                            .divide(units, 6, RoundingMode.HALF_UP)));
   }
 
   private static String number(double value) {

@@ -14,12 +14,12 @@ import org.pourbook.problem.Problem;
 public final class Reconciler {
 
   private final List<Ordered> orders;
-  private final Terms terms;
+  private final JobTerms terms;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
   private final RowChecks rows;
 
-  private Reconciler(List<Ordered> orders, List<Supplier> suppliers, Terms terms) {
+  private Reconciler(List<Ordered> orders, List<Supplier> suppliers, JobTerms terms) {
     this.orders = orders;
     this.terms = terms;
     this.rows = new RowChecks(terms, suppliers, findings);
@@ -35,7 +35,7 @@ public final class Reconciler {
       List<Supplier> suppliers,
       List<PourPlanned> pours,
       List<Ticket> tickets,
-      Terms terms,
+      JobTerms terms,
       List<Problem> read) {
     Reconciler reconciler = new Reconciler(orders, suppliers, terms);
     reconciler.problems.addAll(read);
@@ -50,23 +50,25 @@ public final class Reconciler {
     orders.forEach(order -> byLine.put(order, new ArrayList<>()));
     TicketGoods goods = new TicketGoods();
     List<Claim> unordered = new ArrayList<>();
+    List<Ticket> meant = new ArrayList<>();
     for (Ticket row : once) {
-      rows.check(row, roles);
-      if (!row.isFee()) {
-        for (Claim claim : matcher.claims(row)) {
-          goods.add(claim);
-          claim
-              .ordered()
-              .map(byLine::get)
-              .ifPresentOrElse(claims -> claims.add(claim), () -> unordered.add(claim));
-        }
+      List<Claim> claims =
+          row.isFee() ? List.of() : matcher.claims(row).stream().map(Claim::told).toList();
+      meant.add(claims.isEmpty() ? row : claims.get(0).ticket());
+      rows.check(meant.get(meant.size() - 1), roles);
+      for (Claim claim : claims) {
+        goods.add(claim);
+        claim
+            .ordered()
+            .map(byLine::get)
+            .ifPresentOrElse(line -> line.add(claim), () -> unordered.add(claim));
       }
     }
     unordered.forEach(this::notOrdered);
     once.stream()
         .filter(row -> row.isFee() && roles.isBilled(row))
         .forEach(fee -> rows.fee(fee, goods.of(fee), goods.orderedM3(fee)));
-    return result(once, roles, byLine, unordered, pours);
+    return result(meant, roles, byLine, unordered, pours);
   }
 
   private Reconciliation result(

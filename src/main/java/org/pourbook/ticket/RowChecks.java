@@ -2,13 +2,14 @@ package org.pourbook.ticket;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.pourbook.buy.Supplier;
-import org.pourbook.measure.Dimension;
 import org.pourbook.measure.Money;
 import org.pourbook.measure.Unit;
 import org.pourbook.takeoff.Material;
@@ -17,13 +18,16 @@ import org.pourbook.takeoff.MaterialKey;
 /** What is wrong with a row by itself (TICK-4). */
 final class RowChecks {
 
+  /** What comes in gallons or litres is no concrete, whatever else a row leaves out. */
+  private static final Set<Unit> CONCRETE_UNITS = EnumSet.of(Unit.YD3, Unit.M3, Unit.FT3);
+
   private static final BigDecimal CENT = new BigDecimal("0.01");
 
-  private final Terms terms;
+  private final JobTerms terms;
   private final Map<String, Supplier> suppliers = new HashMap<>();
   private final List<Finding> findings;
 
-  RowChecks(Terms terms, List<Supplier> suppliers, List<Finding> findings) {
+  RowChecks(JobTerms terms, List<Supplier> suppliers, List<Finding> findings) {
     this.terms = terms;
     suppliers.forEach(
         supplier -> this.suppliers.putIfAbsent(MaterialKey.normal(supplier.name()), supplier));
@@ -38,8 +42,9 @@ final class RowChecks {
     if (row.isFee() || !roles.isDelivered(row)) {
       return;
     }
+    double limit = terms.of(row.job()).dischargeMinutes();
     row.age()
-        .filter(minutes -> minutes > terms.dischargeMinutes())
+        .filter(minutes -> minutes > limit)
         .ifPresent(
             minutes ->
                 add(
@@ -47,16 +52,19 @@ final class RowChecks {
                     Finding.Name.LATE_DISCHARGE,
                     minutes
                         + " min from batching to the end of discharge, at most "
-                        + (int) terms.dischargeMinutes()
+                        + (int) limit
                         + ". Ask the plant for the batch record.",
                     Optional.empty()));
     if (row.waterAddedL().orElse(0) > 0) {
-      double gal = Unit.GAL.fromBase(Unit.L.toBase(row.waterAddedL().getAsDouble()));
+      Unit unit = isMetric(row) ? Unit.L : Unit.GAL;
+      double water = unit.fromBase(Unit.L.toBase(row.waterAddedL().getAsDouble()));
       add(
           row,
           Finding.Name.WATER_ADDED,
-          BigDecimal.valueOf(gal).setScale(1, RoundingMode.HALF_UP)
-              + " gal added at the site. Ask the plant whether the mix allows it.",
+          BigDecimal.valueOf(water).setScale(1, RoundingMode.HALF_UP)
+              + " "
+              + unit.label()
+              + " added at the site. Ask the plant whether the mix allows it.",
           Optional.empty());
     }
   }
@@ -118,6 +126,7 @@ final class RowChecks {
         supplier.get().shortLoadByOrder()
             ? orderedM3
             : goods.stream().mapToDouble(RowChecks::volumeM3).sum();
+    boolean metric = goods.stream().anyMatch(RowChecks::isMetric);
     if (volume >= limit - 1e-9) {
       add(
           fee,
@@ -125,9 +134,9 @@ final class RowChecks {
           "The "
               + (supplier.get().shortLoadByOrder() ? "order" : "load")
               + " is "
-              + yd3(volume)
+              + volume(volume, metric)
               + ", the fee is due under "
-              + yd3(limit)
+              + volume(limit, metric)
               + ". Ask for it to be taken off.",
           fee.money());
     }
@@ -166,15 +175,21 @@ final class RowChecks {
         row.key().material().isEmpty()
             || Material.named(row.key().material()).filter(Material.CONCRETE::equals).isPresent();
     Unit unit = Unit.named(row.unit().isEmpty() ? "yd3" : row.unit()).orElse(Unit.EACH);
-    return concrete && unit.dimension() == Dimension.VOLUME ? unit.toBase(row.quantity()) : 0;
+    return concrete && CONCRETE_UNITS.contains(unit) ? unit.toBase(row.quantity()) : 0;
   }
 
-  private static String yd3(double m3) {
-    return BigDecimal.valueOf(Unit.YD3.fromBase(m3))
+  private static boolean isMetric(Ticket row) {
+    return Unit.named(row.unit()).equals(Optional.of(Unit.M3));
+  }
+
+  private static String volume(double m3, boolean metric) {
+    Unit unit = metric ? Unit.M3 : Unit.YD3;
+    return BigDecimal.valueOf(unit.fromBase(m3))
             .setScale(2, RoundingMode.HALF_UP)
             .stripTrailingZeros()
             .toPlainString()
-        + " yd3";
+        + " "
+        + unit.label();
   }
 
   private void add(Ticket row, Finding.Name name, String says, Optional<Money> money) {

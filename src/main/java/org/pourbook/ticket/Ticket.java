@@ -63,6 +63,29 @@ public record Ticket(
         () -> unitPrice.map(price -> Money.ofPrice(BigDecimal.valueOf(quantity), price)));
   }
 
+  /** Returns the same row told in the words of the line that it fits. */
+  Ticket meaning(MaterialKey ordered, String orderUnit) {
+    return new Ticket(
+        ticket,
+        date,
+        supplier,
+        job,
+        ordered,
+        item,
+        quantity,
+        unit.isEmpty() ? orderUnit : unit,
+        truck,
+        batched,
+        arrived,
+        discharged,
+        waterAddedL,
+        unitPrice,
+        amount,
+        charge,
+        invoice,
+        place);
+  }
+
   /** Returns the minutes from batching to the end of discharge, over midnight too. */
   public Optional<Integer> age() {
     return minutes(batched, discharged);
