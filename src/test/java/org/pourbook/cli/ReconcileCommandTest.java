@@ -6,30 +6,21 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.Reader;
-import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The bookkeeper's desk over the demo: its order, its month of tickets with planted faults. */
-class ReconcileCommandTest {
+class ReconcileCommandTest extends BookkeepersDesk {
 
   private static final List<String> PLANTED =
       List.of(
@@ -59,81 +50,6 @@ class ReconcileCommandTest {
           Map.entry("Price", "Unit price"),
           Map.entry("Ext. price", "Amount"),
           Map.entry("Fee", "Charge"));
-
-  @TempDir static Path orders;
-  private static Path order;
-
-  @TempDir Path folder;
-  private String out = "";
-  private String err = "";
-
-  @BeforeAll
-  static void estimateTheDemo() {
-    order = orders.resolve("order.xlsx");
-    StringWriter err = new StringWriter();
-    int status =
-        Main.commandLine()
-            .setOut(new PrintWriter(new StringWriter()))
-            .setErr(new PrintWriter(err))
-            .execute(
-                "estimate",
-                "demo-data/jobs",
-                "--prices",
-                "demo-data/prices",
-                "-o",
-                order.toString());
-    assertEquals(0, status, err.toString());
-  }
-
-  private int run(Object... args) {
-    StringWriter outText = new StringWriter();
-    StringWriter errText = new StringWriter();
-    int status =
-        Main.commandLine()
-            .setOut(new PrintWriter(outText))
-            .setErr(new PrintWriter(errText))
-            .execute(Arrays.stream(args).map(Object::toString).toArray(String[]::new));
-    out = outText.toString();
-    err = errText.toString();
-    return status;
-  }
-
-  private static List<Path> tickets() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("demo-data/tickets"))) {
-      return files.sorted().toList();
-    }
-  }
-
-  private int reconcile(Path from, List<Path> tickets, Object... more) {
-    List<Object> args = new ArrayList<>(List.of("reconcile", from));
-    args.addAll(tickets);
-    args.addAll(List.of("-o", folder.resolve("found"), "--overwrite"));
-    args.addAll(List.of(more));
-    return run(args.toArray());
-  }
-
-  private List<CSVRecord> sheet(String name) throws IOException {
-    CSVFormat headed = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-    try (Reader in = Files.newBufferedReader(folder.resolve("found").resolve(name + ".csv"));
-        CSVParser parser = CSVParser.parse(in, headed)) {
-      return parser.getRecords();
-    }
-  }
-
-  private List<String> column(String sheet, String heading) throws IOException {
-    return sheet(sheet).stream().map(row -> row.get(heading)).toList();
-  }
-
-  /** All that was found; only where the other row of a double stands depends on the rows' order. */
-  private List<List<String>> found() throws IOException {
-    List<List<String>> rows = new ArrayList<>();
-    for (String name : List.of("Findings", "Matched", "Concrete loads", "Learned")) {
-      for (CSVRecord row : sheet(name)) {
-        rows.add(row.toList().stream().filter(cell -> !cell.startsWith("Also at ")).toList());
-      }
-    }
-    return rows;
-  }
 
   @Test
   void thePlantedFaultsAreFoundAllAndOnlyThey() throws IOException {

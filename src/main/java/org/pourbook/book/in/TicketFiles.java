@@ -44,7 +44,11 @@ public final class TicketFiles {
     TicketFiles reader = new TicketFiles();
     if (columns.isPresent()) {
       RawBook book = InputFiles.read(columns.get(), (name, all) -> true);
-      book.sheets().stream().limit(1).forEach(reader.columns::add);
+      boolean named = book.sheets().stream().anyMatch(sheet -> isColumns(sheet.name()));
+      book.sheets().stream()
+          .filter(sheet -> !named || isColumns(sheet.name()))
+          .limit(1)
+          .forEach(reader.columns::add);
       reader.files.addAll(book.files().subList(0, Math.min(1, book.files().size())));
     }
     InputFiles.read(order, (name, all) -> isColumns(name)).sheets().forEach(reader.columns::add);
