@@ -2,7 +2,6 @@ package org.pourbook.desk;
 
 import java.util.List;
 import org.pourbook.ticket.Reconciliation;
-import org.pourbook.ticket.Terms;
 
 /**
  * What the bookkeeper's desk found: everything that the reconciliation workbook holds.
@@ -11,11 +10,7 @@ import org.pourbook.ticket.Terms;
  * @param version of the tool
  */
 public record Reconciled(
-    OrderBook order,
-    Reconciliation result,
-    Terms terms,
-    List<Batch.InputFile> files,
-    String version) {
+    OrderBook order, Reconciliation result, List<Batch.InputFile> files, String version) {
   public Reconciled {
     files = List.copyOf(files);
   }

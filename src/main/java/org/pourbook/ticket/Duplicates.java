@@ -19,7 +19,8 @@ final class Duplicates {
       String size,
       String item,
       String charge,
-      boolean bill) {
+      boolean bill,
+      boolean credit) {
 
     static Key of(Ticket row) {
       return new Key(
@@ -29,7 +30,8 @@ final class Duplicates {
           MaterialKey.normal(row.key().size()),
           MaterialKey.normal(row.item()),
           MaterialKey.normal(row.charge()),
-          row.isBill());
+          row.isBill(),
+          row.quantity() < 0 || row.isPriceCredit());
     }
   }
 
@@ -40,7 +42,7 @@ final class Duplicates {
    *
    * <p>Rows are put into one order first, so that it does not matter in which order they came.
    */
-  static List<Ticket> removed(List<Ticket> rows, List<Finding> findings) {
+  static List<Ticket> removed(List<Ticket> rows, Roles roles, List<Finding> findings) {
     List<Ticket> ordered = new ArrayList<>(rows);
     ordered.sort(
         Comparator.comparing(Ticket::supplier)
@@ -64,8 +66,11 @@ final class Duplicates {
                 row,
                 row.key(),
                 Finding.Name.DOUBLED_TICKET,
-                "Also at " + first.place() + "; counted once. Ask for one to be taken off.",
-                row.isPriced() ? row.money() : Optional.<Money>empty()));
+                "Also at "
+                    + first.place()
+                    + (row.quantity() == first.quantity() ? "" : " with another quantity")
+                    + "; counted once. Ask for one to be taken off.",
+                roles.isBilled(row) ? row.money() : Optional.<Money>empty()));
       }
     }
     return once;

@@ -1,20 +1,19 @@
 package org.pourbook.book.out;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.Estimate;
+import org.pourbook.desk.Reconcile;
 import org.pourbook.desk.Reconciled;
 import org.pourbook.job.Job;
 import org.pourbook.job.Practice;
 import org.pourbook.job.Setting;
 import org.pourbook.job.SettingValue;
-import org.pourbook.measure.NumberText;
 import org.pourbook.problem.Problem;
 import org.pourbook.ticket.Billed;
-import org.pourbook.ticket.Terms;
 
 /** What the figures rest on: problems of the input, settings in force, input files. */
 final class RecordSheets {
@@ -81,11 +80,15 @@ final class RecordSheets {
   /** Returns what a reconciliation rests on, and what was billed in all. */
   static SheetSpec<Fact> basis(Reconciled reconciled) {
     List<Fact> facts = new ArrayList<>(read(reconciled.version(), reconciled.files()));
-    Terms terms = reconciled.terms();
-    String settings = "settings in force";
-    facts.add(number(Setting.QUANTITY_DIFFERENCE, terms.quantityPercent(), settings));
-    facts.add(number(Setting.PRICE_DIFFERENCE, terms.pricePercent(), settings));
-    facts.add(number(Setting.DISCHARGE_LIMIT, terms.dischargeMinutes(), settings));
+    for (Job job : reconciled.order().batch().jobs()) {
+      for (Setting setting : Reconcile.SETTINGS) {
+        facts.add(
+            fact(
+                job.code(),
+                setting.label(),
+                Objects.requireNonNull(job.practice().values().get(setting))));
+      }
+    }
     String currency = reconciled.order().batch().prices().currency();
     Billed billed = reconciled.result().billed();
     String rows = "each ticket or bill row once";
@@ -94,11 +97,6 @@ final class RecordSheets {
     facts.add(new Fact("", "Billed, fees", billed.fees().toString(), currency, rows));
     facts.add(new Fact("", "Billed in all", billed.total().toString(), currency, rows));
     return basis("What the reconciliation rests on, and what was billed in all.", facts);
-  }
-
-  private static Fact number(Setting setting, double value, String source) {
-    String shown = NumberText.text(BigDecimal.valueOf(value));
-    return new Fact("", setting.label(), shown, setting.type().unit(), source);
   }
 
   static SheetSpec<Fact> basis(String says, List<Fact> facts) {
