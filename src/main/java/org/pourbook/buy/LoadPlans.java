@@ -70,16 +70,6 @@ final class LoadPlans {
   /** Returns the short-load fees, each rounded to the cent: of the order, or of each load. */
   private static Money shortFee(double orderM3, List<Double> loadsM3, Supplier supplier) {
     List<Double> charged = supplier.shortLoadByOrder() ? List.of(orderM3) : loadsM3;
-    return Money.sum(charged.stream().map(volume -> shortFee(volume, supplier)).toList());
-  }
-
-  private static Money shortFee(double volumeM3, Supplier supplier) {
-    double under = supplier.shortLoadUnderM3().orElse(0);
-    BigDecimal missing = Packs.exact(under - volumeM3);
-    if (missing.signum() <= 0) {
-      return Money.ZERO;
-    }
-    return Money.ofPrice(
-        supplier.shortLoadPerM3() ? missing : BigDecimal.ONE, supplier.shortLoadFee());
+    return Money.sum(charged.stream().map(supplier::shortLoadFee).toList());
   }
 }

@@ -35,6 +35,14 @@ public record Supplier(
     Optional<Money> minimumOrder,
     Place place) {
 
+  /** Returns the fee for a load, or for an order where the fee looks at that [m3]. */
+  public Money shortLoadFee(double volumeM3) {
+    BigDecimal missing = Packs.exact(shortLoadUnderM3.orElse(0) - volumeM3);
+    return missing.signum() > 0
+        ? Money.ofPrice(shortLoadPerM3 ? missing : BigDecimal.ONE, shortLoadFee)
+        : Money.ZERO;
+  }
+
   /** Returns a supplier of whom a quotation tells the terms of delivery. */
   public static Supplier quoting(
       String name,

@@ -1,6 +1,7 @@
 package org.pourbook.desk;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,15 +10,12 @@ import java.util.stream.Collectors;
 import org.pourbook.job.Job;
 import org.pourbook.job.Practice;
 import org.pourbook.job.Setting;
-import org.pourbook.job.SettingValues;
-import org.pourbook.measure.UnitSystem;
 import org.pourbook.problem.Problem;
 import org.pourbook.takeoff.Material;
 import org.pourbook.takeoff.MaterialKey;
 import org.pourbook.takeoff.Quantity;
 import org.pourbook.takeoff.TakeOff;
 import org.pourbook.takeoff.TakeOffs;
-import org.pourbook.ticket.JobTerms;
 import org.pourbook.ticket.PourPlanned;
 import org.pourbook.ticket.Reconciler;
 import org.pourbook.ticket.Terms;
@@ -25,6 +23,10 @@ import org.pourbook.ticket.Ticket;
 
 /** The bookkeeper's desk. */
 public final class Reconcile {
+
+  /** The settings that say what is let pass. */
+  public static final List<Setting> SETTINGS =
+      List.of(Setting.QUANTITY_DIFFERENCE, Setting.PRICE_DIFFERENCE, Setting.DISCHARGE_LIMIT);
 
   /** Concrete that stays in the pump is no part of a pour's net. */
   private static final String PUMP_LOSS = "CON-7";
@@ -43,32 +45,34 @@ public final class Reconcile {
       List<Problem> problems,
       String version) {
     Batch batch = order.batch();
-    JobTerms terms = terms(batch.jobs());
+    Map<String, Terms> terms = terms(batch.jobs());
     List<Batch.InputFile> files = new ArrayList<>(batch.files());
     files.addAll(ticketFiles);
     return new Reconciled(
         order,
         Reconciler.reconcile(
-            order.ordered(), batch.prices().suppliers(), pours(batch), tickets, terms, problems),
+            order.ordered(),
+            batch.prices().suppliers(),
+            pours(batch),
+            tickets,
+            job -> terms.getOrDefault(MaterialKey.normal(job), Terms.USUAL),
+            problems),
         files,
         version);
   }
 
-  /** A ticket with a name that jobs share is held to the strictest of their terms. */
-  private static JobTerms terms(List<Job> jobs) {
-    Map<String, Terms> byPlace = new TreeMap<>();
-    for (Job job : jobs) {
-      job.deliverTo()
-          .ifPresent(
-              name ->
-                  byPlace.merge(MaterialKey.normal(name), terms(job.practice()), Terms::strictest));
-    }
-    jobs.forEach(job -> byPlace.put(MaterialKey.normal(job.code()), terms(job.practice())));
-    return new JobTerms(
-        byPlace, terms(new Practice(SettingValues.usual(UnitSystem.FT_IN), Map.of(), Map.of())));
+  /** Returns each job's own by its code; by a shared name those of the first job that shares it. */
+  private static Map<String, Terms> terms(List<Job> jobs) {
+    Map<String, Terms> terms = new LinkedHashMap<>();
+    jobs.forEach(job -> terms.put(MaterialKey.normal(job.code()), of(job.practice())));
+    jobs.forEach(
+        job ->
+            job.deliverTo()
+                .ifPresent(to -> terms.putIfAbsent(MaterialKey.normal(to), of(job.practice()))));
+    return terms;
   }
 
-  private static Terms terms(Practice practice) {
+  private static Terms of(Practice practice) {
     return new Terms(
         practice.number(Setting.QUANTITY_DIFFERENCE),
         practice.number(Setting.PRICE_DIFFERENCE),

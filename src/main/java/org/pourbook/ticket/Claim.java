@@ -1,7 +1,11 @@
 package org.pourbook.ticket;
 
 import java.util.Optional;
+import org.pourbook.measure.Dimension;
 import org.pourbook.measure.Money;
+import org.pourbook.measure.Unit;
+import org.pourbook.takeoff.Material;
+import org.pourbook.takeoff.MaterialKey;
 
 /**
  * A ticket row, or a job's part of one, with the line it belongs to.
@@ -9,7 +13,7 @@ import org.pourbook.measure.Money;
  * @param ordered empty for what nobody ordered
  * @param item the item of it, present with {@code ordered}
  * @param own quantity in the own unit
- * @param money the row's money, or this job's part of it
+ * @param share the part of the row that this is
  * @param delivered whether it counts as delivered: a delivery ticket, or a bill row whose ticket
  *     did not come by itself
  * @param billed whether it counts as billed: a bill row, or a priced ticket that is not billed else
@@ -19,22 +23,37 @@ record Claim(
     Optional<Ordered> ordered,
     Optional<Ordered.Item> item,
     double own,
-    Optional<Money> money,
+    Share share,
     boolean delivered,
     boolean billed) {
 
-  /**
-   * Returns the row as the order calls it: plants print their own codes for a mix, and many no
-   * unit.
-   */
-  Ticket meant() {
-    return ordered
-        .flatMap(line -> item.map(one -> ticket.meaning(line.key(), one.orderUnit())))
-        .orElse(ticket);
+  /** Returns the row's money, or this job's part of it. */
+  Optional<Money> money() {
+    return ticket.money().map(share::of);
   }
 
-  /** Returns the same claim with the row as it is meant. */
-  Claim told() {
-    return new Claim(meant(), ordered, item, own, money, delivered, billed);
+  /** Returns what is billed in the own unit: nothing where only the price is credited. */
+  double ownBilled() {
+    return billed && !ticket.isPriceCredit() ? own : 0;
+  }
+
+  /** Returns the code of the job it went to; of what nobody ordered the one on the ticket. */
+  String job() {
+    return ordered.map(Ordered::job).orElse(ticket.job());
+  }
+
+  /**
+   * Returns the volume of concrete; 0 for other goods, and where nothing says in which unit it is
+   * [m3].
+   */
+  double concreteM3() {
+    MaterialKey key = ordered.map(Ordered::key).orElse(ticket.key());
+    String unit = ordered.map(Ordered::unit).orElse(ticket.unit());
+    return Material.named(key.material()).equals(Optional.of(Material.CONCRETE))
+        ? Unit.named(unit)
+            .filter(known -> known.dimension() == Dimension.VOLUME)
+            .map(known -> known.toBase(own))
+            .orElse(0.0)
+        : 0;
   }
 }

@@ -10,8 +10,8 @@ import org.pourbook.measure.Money;
 import org.pourbook.takeoff.MaterialKey;
 
 /**
- * Rows told twice (TICK-3): one finding a row too many, counted once. A credit, a row below zero,
- * is none of them, and takes back one row of its amount: what is billed anew after it is no double.
+ * Rows told twice (TICK-3): one finding a row too many, counted once. A credit is none, and takes
+ * back one row of its quantity: what is billed anew after it is no double.
  */
 final class Duplicates {
 
@@ -22,9 +22,19 @@ final class Duplicates {
       String size,
       String item,
       String charge,
-      boolean bill) {
+      boolean bill,
+      boolean credit) {
 
     static Key of(Ticket row) {
+      return of(row, row.quantity() < 0 || row.isPriceCredit());
+    }
+
+    /** Returns the key of the rows that a credit of goods takes back. */
+    static Key creditedBy(Ticket row) {
+      return of(row, false);
+    }
+
+    private static Key of(Ticket row, boolean credit) {
       return new Key(
           MaterialKey.normal(row.supplier()),
           MaterialKey.normal(row.ticket()),
@@ -32,7 +42,8 @@ final class Duplicates {
           MaterialKey.normal(row.key().size()),
           MaterialKey.normal(row.item()),
           MaterialKey.normal(row.charge()),
-          row.isBill());
+          row.isBill(),
+          credit);
     }
   }
 
@@ -43,7 +54,7 @@ final class Duplicates {
    *
    * <p>Rows are put into one order first, so that it does not matter in which order they came.
    */
-  static List<Ticket> removed(List<Ticket> rows, List<Finding> findings) {
+  static List<Ticket> removed(List<Ticket> rows, Roles roles, List<Finding> findings) {
     List<Ticket> ordered = new ArrayList<>(rows);
     ordered.sort(
         Comparator.comparing(Ticket::supplier)
@@ -55,25 +66,16 @@ final class Duplicates {
             .thenComparing(row -> row.date().map(Object::toString).orElse(""))
             .thenComparing(Ticket::quantity)
             .thenComparing(Ticket::place));
-    Map<Key, List<Double>> credits = new HashMap<>();
-    ordered.stream()
-        .filter(Duplicates::isCredit)
-        .forEach(
-            row ->
-                credits
-                    .computeIfAbsent(Key.of(row), key -> new ArrayList<>())
-                    .add(-row.quantity()));
+    Map<Key, List<Double>> credited = credited(ordered);
     Map<Key, Ticket> seen = new HashMap<>();
     List<Ticket> once = new ArrayList<>();
     for (Ticket row : ordered) {
-      if (isCredit(row)
-          || row.ticket().isEmpty()
-          || credits.getOrDefault(Key.of(row), new ArrayList<>()).remove(row.quantity())) {
+      if (credited.getOrDefault(Key.of(row), new ArrayList<>()).remove(row.quantity())) {
         once.add(row);
         continue;
       }
       Ticket first = seen.putIfAbsent(Key.of(row), row);
-      if (first == null) {
+      if (first == null || row.ticket().isEmpty()) {
         once.add(row);
       } else {
         findings.add(
@@ -81,14 +83,26 @@ final class Duplicates {
                 row,
                 row.key(),
                 Finding.Name.DOUBLED_TICKET,
-                "Also at " + first.place() + "; counted once. Ask for one to be taken off.",
-                row.isPriced() ? row.money() : Optional.<Money>empty()));
+                "Also at "
+                    + first.place()
+                    + (row.quantity() == first.quantity() ? "" : " with another quantity")
+                    + "; counted once. Ask for one to be taken off.",
+                roles.isBilled(row) ? row.money() : Optional.<Money>empty()));
       }
     }
     return once;
   }
 
-  private static boolean isCredit(Ticket row) {
-    return row.quantity() < 0;
+  /** Returns the quantities that credits take back. */
+  private static Map<Key, List<Double>> credited(List<Ticket> rows) {
+    Map<Key, List<Double>> credited = new HashMap<>();
+    rows.stream()
+        .filter(row -> row.quantity() < 0)
+        .forEach(
+            row ->
+                credited
+                    .computeIfAbsent(Key.creditedBy(row), key -> new ArrayList<>())
+                    .add(-row.quantity()));
+    return credited;
   }
 }

@@ -5,16 +5,18 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.pourbook.measure.Money;
-import org.pourbook.measure.NumberText;
 
 /** What is wrong with a line as a whole: quantities and prices (TICK-2). */
 final class LineChecks {
 
-  private final JobTerms terms;
+  private static final BigDecimal CENT = new BigDecimal("0.01");
+
+  private final Function<String, Terms> terms;
   private final List<Finding> findings;
 
-  LineChecks(JobTerms terms, List<Finding> findings) {
+  LineChecks(Function<String, Terms> terms, List<Finding> findings) {
     this.terms = terms;
     this.findings = findings;
   }
@@ -22,7 +24,7 @@ final class LineChecks {
   /** Returns the line matched, its findings added. */
   Matched line(Ordered ordered, List<Claim> claims) {
     double delivered = claims.stream().filter(Claim::delivered).mapToDouble(Claim::own).sum();
-    double billed = claims.stream().filter(Claim::billed).mapToDouble(Claim::own).sum();
+    double billed = claims.stream().mapToDouble(Claim::ownBilled).sum();
     Money billedAmount =
         Money.sum(
             claims.stream()
@@ -34,7 +36,7 @@ final class LineChecks {
     quantity(ordered, delivered, billed, billedAmount, mine);
     for (Claim claim : claims) {
       if (claim.billed()) {
-        price(ordered, claim, mine);
+        price(claim, mine);
       }
     }
     findings.addAll(mine);
@@ -55,7 +57,7 @@ final class LineChecks {
   private void quantity(
       Ordered ordered, double delivered, double billed, Money billedAmount, List<Finding> mine) {
     double asked = ordered.ordered();
-    double tolerance = asked * terms.of(ordered.job()).quantityPercent() / 100 + 1e-9;
+    double tolerance = asked * terms.apply(ordered.job()).quantityPercent() / 100 + 1e-9;
     String told =
         "Ordered " + number(asked) + ", delivered " + number(delivered) + " " + ordered.unit();
     if (asked > 0 && delivered == 0) {
@@ -87,7 +89,7 @@ final class LineChecks {
           Findings.of(
               ordered,
               Finding.Name.OVER_QUANTITY,
-              told + ", billed " + number(billed) + ": more than came. Ask for a credit.",
+              told + ", billed " + number(billed) + ". Ask for a credit for what did not come.",
               worth(billed - delivered, billed, billedAmount)));
     }
   }
@@ -103,54 +105,48 @@ final class LineChecks {
         : Optional.empty();
   }
 
-  private void price(Ordered ordered, Claim claim, List<Finding> mine) {
+  /** Compares prices of one own unit, since a bill may count in another unit than the order. */
+  private void price(Claim claim, List<Finding> mine) {
+    Ticket row = claim.ticket();
     Optional<BigDecimal> asked = claim.item().flatMap(Ordered.Item::unitPrice);
-    Optional<BigDecimal> billed = perOrderUnit(ordered, claim);
-    if (asked.isEmpty() || billed.isEmpty()) {
+    Optional<BigDecimal> billed = row.priceBilled();
+    double held = claim.item().map(Ordered.Item::packHolds).orElse(0.0);
+    if (asked.isEmpty() || billed.isEmpty() || row.isPriceCredit() || held * claim.own() == 0) {
       return;
     }
-    BigDecimal over = billed.get().subtract(asked.get());
+    double orderUnits = claim.own() / claim.share().size() / row.quantity() / held;
+    BigDecimal due =
+        Math.abs(orderUnits - 1) < 1e-9
+            ? asked.get()
+            : asked.get().multiply(BigDecimal.valueOf(orderUnits));
+    BigDecimal over = billed.get().subtract(due);
     BigDecimal limit =
-        asked
-            .get()
-            .multiply(BigDecimal.valueOf(terms.of(ordered.job()).pricePercent()))
-            .movePointLeft(2);
-    if (over.abs().compareTo(limit) > 0) {
-      Ordered.Item item = claim.item().orElseThrow();
+        due.multiply(BigDecimal.valueOf(terms.apply(claim.job()).pricePercent())).movePointLeft(2);
+    Money worth = claim.share().of(Money.ofPrice(BigDecimal.valueOf(row.quantity()), over));
+    boolean roundedAmount = row.unitPrice().isEmpty() && worth.amount().abs().compareTo(CENT) <= 0;
+    if (over.abs().compareTo(limit) > 0 && !roundedAmount) {
+      String unit = row.unit().isEmpty() ? claim.item().orElseThrow().orderUnit() : row.unit();
       mine.add(
           Findings.of(
-              claim.ticket(),
-              ordered.key(),
+              claim,
               Finding.Name.PRICE_DIFFERS,
               "Ordered at "
-                  + asked.get().toPlainString()
+                  + price(due)
                   + " a "
-                  + item.orderUnit()
+                  + unit
                   + ", billed at "
-                  + NumberText.text(billed.get())
+                  + price(billed.get())
                   + ". Ask which price holds.",
-              Optional.of(
-                  Money.ofPrice(BigDecimal.valueOf(claim.own() / item.packHolds()), over))));
+              Optional.of(worth)));
     }
   }
 
-  /** Returns the billed price for one order unit, whatever unit the bill counts in. */
-  private static Optional<BigDecimal> perOrderUnit(Ordered ordered, Claim claim) {
-    Ticket row = claim.ticket();
-    Optional<BigDecimal> orderUnits =
-        claim
-            .item()
-            .flatMap(item -> OwnQuantity.of(row, ordered, item).map(own -> own / item.packHolds()))
-            .map(units -> BigDecimal.valueOf(units).setScale(9, RoundingMode.HALF_UP))
-            .filter(units -> units.signum() != 0);
-    return row.unitPrice()
-        .flatMap(
-            price ->
-                orderUnits.map(
-                    units ->
-                        price
-                            .multiply(BigDecimal.valueOf(row.quantity()))
-                            .divide(units, 6, RoundingMode.HALF_UP)));
+  /** Returns a price as it was written, or to the hundredth of a cent where it was worked out. */
+  private static String price(BigDecimal price) {
+    return (price.scale() > 4
+            ? price.setScale(4, RoundingMode.HALF_UP).stripTrailingZeros()
+            : price)
+        .toPlainString();
   }
 
   private static String number(double value) {

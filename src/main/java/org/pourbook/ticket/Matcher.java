@@ -1,14 +1,14 @@
 package org.pourbook.ticket;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.pourbook.measure.Money;
 import org.pourbook.problem.Problem;
 import org.pourbook.takeoff.MaterialKey;
 
@@ -16,11 +16,20 @@ import org.pourbook.takeoff.MaterialKey;
 final class Matcher {
 
   private final Map<String, Set<Ordered>> byPlace = new HashMap<>();
+  private final Set<String> suppliers = new HashSet<>();
+  private final Set<String> told = new HashSet<>();
   private final Roles roles;
   private final List<Problem> problems;
 
-  Matcher(List<Ordered> orders, Roles roles, List<Problem> problems) {
+  /**
+   * Looks rows up.
+   *
+   * @param suppliers that are known by name besides those that were ordered from
+   */
+  Matcher(List<Ordered> orders, Collection<String> suppliers, Roles roles, List<Problem> problems) {
+    suppliers.forEach(name -> this.suppliers.add(MaterialKey.normal(name)));
     for (Ordered ordered : orders) {
+      ordered.items().forEach(item -> this.suppliers.add(MaterialKey.normal(item.supplier())));
       for (String place : List.of(ordered.job(), ordered.deliverTo())) {
         byPlace.computeIfAbsent(MaterialKey.normal(place), p -> new LinkedHashSet<>()).add(ordered);
       }
@@ -44,7 +53,7 @@ final class Matcher {
               Optional.empty(),
               Optional.empty(),
               ticket.quantity(),
-              ticket.money(),
+              Share.WHOLE,
               roles.isDelivered(ticket),
               roles.isBilled(ticket)));
     }
@@ -76,6 +85,7 @@ final class Matcher {
           first.item().orderUnit() + " or " + first.ordered().unit());
       return List.of();
     }
+    tellSupplier(ticket, first.item());
     return shared(ticket, fitting, own.get());
   }
 
@@ -99,53 +109,64 @@ final class Matcher {
           all == 0
               ? (claims.size() + 1.0) / fitting.size()
               : before + fit.item().packs().doubleValue() / all;
-      double from = before;
-      double to = claims.size() == fitting.size() - 1 ? 1 : after;
+      Share share = new Share(before, claims.size() == fitting.size() - 1 ? 1 : after);
       claims.add(
           new Claim(
               ticket,
               Optional.of(fit.ordered()),
               Optional.of(fit.item()),
-              own * (to - from),
-              ticket.money().map(money -> upTo(money, to).minus(upTo(money, from))),
+              own * share.size(),
+              share,
               roles.isDelivered(ticket),
               roles.isBilled(ticket)));
-      before = to;
+      before = share.to();
     }
     return claims;
   }
 
-  private static Money upTo(Money money, double share) {
-    return Money.rounded(money.amount().multiply(BigDecimal.valueOf(share)));
-  }
-
+  /** A known supplier delivers what was ordered of it; one of an unknown name may be any. */
   private List<Candidate> fitting(Ticket ticket) {
-    List<Candidate> fitting = new ArrayList<>();
+    boolean known = suppliers.contains(MaterialKey.normal(ticket.supplier()));
+    List<Candidate> named = new ArrayList<>();
+    List<Candidate> described = new ArrayList<>();
     for (Ordered ordered : byPlace.getOrDefault(MaterialKey.normal(ticket.job()), Set.of())) {
       for (Ordered.Item item : ordered.items()) {
-        if (fits(ticket, ordered, item)) {
-          fitting.add(new Candidate(ordered, item));
+        if (known && !same(item.supplier(), ticket.supplier())) {
+          continue;
+        }
+        if (namesItem(ticket, item)) {
+          named.add(new Candidate(ordered, item));
+        } else if (describes(ticket, ordered)) {
+          described.add(new Candidate(ordered, item));
         }
       }
     }
-    List<Candidate> sameSupplier =
-        fitting.stream().filter(fit -> same(fit.item().supplier(), ticket.supplier())).toList();
-    return sameSupplier.isEmpty() ? fitting : sameSupplier;
+    return named.isEmpty() ? unnamed(ticket, described, known) : withOthers(named, described);
   }
 
-  /** Returns whether a row can be that item: what it says of item, material and size agrees. */
-  private static boolean fits(Ticket ticket, Ordered ordered, Ordered.Item item) {
+  /** A supplier's own code that is none of those ordered is other goods. */
+  private static List<Candidate> unnamed(Ticket ticket, List<Candidate> described, boolean known) {
+    return described.stream()
+        .filter(fit -> !known || ticket.item().isEmpty() || fit.item().item().isEmpty())
+        .toList();
+  }
+
+  /** Adds other goods that the row describes, so that a row that contradicts itself is asked. */
+  private static List<Candidate> withOthers(List<Candidate> named, List<Candidate> described) {
+    Set<String> keys = new HashSet<>();
+    named.forEach(fit -> keys.add(fit.ordered().key().normal().toString()));
+    List<Candidate> all = new ArrayList<>(named);
+    described.stream()
+        .filter(fit -> keys.add(fit.ordered().key().normal().toString()))
+        .forEach(all::add);
+    return all;
+  }
+
+  /** Returns whether what a row says of material and size is this line. */
+  private static boolean describes(Ticket ticket, Ordered ordered) {
     MaterialKey key = ticket.key();
-    boolean saysItem = !ticket.item().isEmpty();
-    if (namesItem(ticket, item)) {
-      return true;
-    }
-    if (key.material().isEmpty()) {
-      return false;
-    }
     return same(key.material(), ordered.key().material())
-        && (key.size().isEmpty() || same(key.size(), ordered.key().size()))
-        && (!saysItem || item.item().isEmpty() || !same(ticket.supplier(), item.supplier()));
+        && (key.size().isEmpty() || same(key.size(), ordered.key().size()));
   }
 
   /** Returns whether the supplier's code stands on the row; plants print it as mix or product. */
@@ -158,6 +179,20 @@ final class Matcher {
 
   private static boolean same(String a, String b) {
     return MaterialKey.normal(a).equals(MaterialKey.normal(b));
+  }
+
+  /** Notes once that a name is none of the suppliers'. */
+  private void tellSupplier(Ticket ticket, Ordered.Item item) {
+    String name = MaterialKey.normal(ticket.supplier());
+    if (!suppliers.contains(name) && told.add(name)) {
+      problems.add(
+          new Problem(
+              ticket.place(),
+              ticket.job(),
+              "supplier '" + ticket.supplier() + "', from whom nothing was ordered",
+              "matched with what was ordered of " + item.supplier() + "; look whether that is so",
+              Problem.Effect.NOTE));
+    }
   }
 
   private void ask(Ticket ticket, String found, String expected) {

@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.pourbook.buy.Supplier;
 import org.pourbook.measure.Money;
 import org.pourbook.problem.Problem;
@@ -14,20 +15,24 @@ import org.pourbook.problem.Problem;
 public final class Reconciler {
 
   private final List<Ordered> orders;
-  private final JobTerms terms;
+  private final List<Supplier> suppliers;
+  private final Function<String, Terms> terms;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
   private final RowChecks rows;
 
-  private Reconciler(List<Ordered> orders, List<Supplier> suppliers, JobTerms terms) {
+  private Reconciler(
+      List<Ordered> orders, List<Supplier> suppliers, Function<String, Terms> terms) {
     this.orders = orders;
+    this.suppliers = suppliers;
     this.terms = terms;
-    this.rows = new RowChecks(terms, suppliers, findings);
+    this.rows = new RowChecks(terms, findings);
   }
 
   /**
    * Returns everything that is to be taken up, in an order that does not depend on the rows' own.
    *
+   * @param terms of a job by its code; of any other word those that hold for no job in particular
    * @param read problems of reading the tickets, told with the others
    */
   public static Reconciliation reconcile(
@@ -35,7 +40,7 @@ public final class Reconciler {
       List<Supplier> suppliers,
       List<PourPlanned> pours,
       List<Ticket> tickets,
-      JobTerms terms,
+      Function<String, Terms> terms,
       List<Problem> read) {
     Reconciler reconciler = new Reconciler(orders, suppliers, terms);
     reconciler.problems.addAll(read);
@@ -43,19 +48,17 @@ public final class Reconciler {
   }
 
   private Reconciliation run(List<Ticket> tickets, List<PourPlanned> pours) {
-    List<Ticket> once = Duplicates.removed(tickets, findings);
+    List<Ticket> once = Duplicates.removed(tickets, new Roles(tickets), findings);
     Roles roles = new Roles(once);
-    Matcher matcher = new Matcher(orders, roles, problems);
+    List<String> names = suppliers.stream().map(Supplier::name).toList();
+    Matcher matcher = new Matcher(orders, names, roles, problems);
     Map<Ordered, List<Claim>> byLine = new IdentityHashMap<>();
     orders.forEach(order -> byLine.put(order, new ArrayList<>()));
     TicketGoods goods = new TicketGoods();
     List<Claim> unordered = new ArrayList<>();
-    List<Ticket> meant = new ArrayList<>();
+    List<List<Claim>> loads = new ArrayList<>();
     for (Ticket row : once) {
-      List<Claim> claims =
-          row.isFee() ? List.of() : matcher.claims(row).stream().map(Claim::told).toList();
-      meant.add(claims.isEmpty() ? row : claims.get(0).ticket());
-      rows.check(meant.get(meant.size() - 1), roles);
+      List<Claim> claims = row.isFee() ? List.of() : matcher.claims(row);
       for (Claim claim : claims) {
         goods.add(claim);
         claim
@@ -63,29 +66,33 @@ public final class Reconciler {
             .map(byLine::get)
             .ifPresentOrElse(line -> line.add(claim), () -> unordered.add(claim));
       }
+      if (row.isFee() || !claims.isEmpty()) {
+        rows.check(row, row.isFee() ? row.job() : claims.get(0).job(), roles);
+      }
+      if (isLoad(claims)) {
+        loads.add(claims);
+      }
     }
     unordered.forEach(this::notOrdered);
-    once.stream()
-        .filter(row -> row.isFee() && roles.isBilled(row))
-        .forEach(fee -> rows.fee(fee, goods.of(fee), goods.orderedM3(fee)));
-    return result(meant, roles, byLine, unordered, pours);
+    List<Ticket> fees = once.stream().filter(row -> row.isFee() && roles.isBilled(row)).toList();
+    new FeeChecks(terms, suppliers, goods, findings, problems).check(fees);
+    return result(byLine, unordered, fees, loads, pours);
+  }
+
+  private static boolean isLoad(List<Claim> claims) {
+    return claims.stream().filter(Claim::delivered).mapToDouble(Claim::concreteM3).sum() > 0;
   }
 
   private Reconciliation result(
-      List<Ticket> once,
-      Roles roles,
       Map<Ordered, List<Claim>> byLine,
       List<Claim> unordered,
+      List<Ticket> fees,
+      List<List<Claim>> loads,
       List<PourPlanned> pours) {
     LineChecks lines = new LineChecks(terms, findings);
     List<Matched> matched =
         orders.stream()
             .map(order -> lines.line(order, byLine.getOrDefault(order, List.of())))
-            .toList();
-    List<Ticket> concrete =
-        once.stream()
-            .filter(row -> !row.isFee() && roles.isDelivered(row))
-            .filter(row -> RowChecks.volumeM3(row) > 0)
             .toList();
     Billed billed =
         new Billed(
@@ -96,19 +103,14 @@ public final class Reconciler {
                     .map(Claim::money)
                     .flatMap(Optional::stream)
                     .toList()),
-            Money.sum(
-                once.stream()
-                    .filter(row -> row.isFee() && roles.isBilled(row))
-                    .map(Ticket::money)
-                    .flatMap(Optional::stream)
-                    .toList()));
+            Money.sum(fees.stream().map(Ticket::money).flatMap(Optional::stream).toList()));
     findings.sort(Finding.DEAREST_FIRST);
     problems.sort(Comparator.comparing(Problem::place));
     return new Reconciliation(
         findings,
         matched,
-        concrete.stream().map(Reconciler::load).toList(),
-        WasteLearnt.of(pours, concrete),
+        loads.stream().map(claims -> load(claims.get(0))).toList(),
+        WasteLearnt.of(pours, loads.stream().flatMap(List::stream).toList(), terms),
         billed,
         problems);
   }
@@ -125,13 +127,14 @@ public final class Reconciler {
             money));
   }
 
-  private static ConcreteLoad load(Ticket row) {
+  private static ConcreteLoad load(Claim claim) {
+    Ticket row = claim.ticket();
     return new ConcreteLoad(
         row.job(),
         row.supplier(),
         row.ticket(),
         row.quantity(),
-        row.unit().isEmpty() ? "yd3" : row.unit(),
+        row.unit().isEmpty() ? claim.item().map(Ordered.Item::orderUnit).orElse("") : row.unit(),
         row.batched(),
         row.discharged(),
         row.age(),

@@ -11,12 +11,4 @@ public record Terms(double quantityPercent, double pricePercent, double discharg
 
   /** The usual: 5 %, 1 %, 90 minutes. */
   public static final Terms USUAL = new Terms(5, 1, 90);
-
-  /** Returns the stricter of both in each point. */
-  public Terms strictest(Terms other) {
-    return new Terms(
-        Math.min(quantityPercent, other.quantityPercent),
-        Math.min(pricePercent, other.pricePercent),
-        Math.min(dischargeMinutes, other.dischargeMinutes));
-  }
 }

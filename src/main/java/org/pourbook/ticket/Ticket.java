@@ -1,6 +1,7 @@
 package org.pourbook.ticket;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Optional;
@@ -63,27 +64,22 @@ public record Ticket(
         () -> unitPrice.map(price -> Money.ofPrice(BigDecimal.valueOf(quantity), price)));
   }
 
-  /** Returns the same row told in the words of the line that it fits. */
-  Ticket meaning(MaterialKey ordered, String orderUnit) {
-    return new Ticket(
-        ticket,
-        date,
-        supplier,
-        job,
-        ordered,
-        item,
-        quantity,
-        unit.isEmpty() ? orderUnit : unit,
-        truck,
-        batched,
-        arrived,
-        discharged,
-        waterAddedL,
-        unitPrice,
-        amount,
-        charge,
-        invoice,
-        place);
+  /** Returns whether money is taken off for goods that were kept: a credit on the price. */
+  public boolean isPriceCredit() {
+    return quantity > 0 && money().filter(money -> money.amount().signum() < 0).isPresent();
+  }
+
+  /** Returns the unit price, else the one that follows from quantity and amount. */
+  public Optional<BigDecimal> priceBilled() {
+    return unitPrice.or(
+        () ->
+            amount
+                .filter(money -> quantity != 0)
+                .map(
+                    money ->
+                        money
+                            .amount()
+                            .divide(BigDecimal.valueOf(quantity), MathContext.DECIMAL64)));
   }
 
   /** Returns the minutes from batching to the end of discharge, over midnight too. */

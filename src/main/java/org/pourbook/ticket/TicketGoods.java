@@ -41,6 +41,13 @@ final class TicketGoods {
         .toList();
   }
 
+  /** Returns the concrete on the fee's ticket [m3]. */
+  double concreteM3(Ticket fee) {
+    return claims.getOrDefault(TicketNumber.of(fee), List.of()).stream()
+        .mapToDouble(Claim::concreteM3)
+        .sum();
+  }
+
   /**
    * Returns the concrete of the orders that the fee's ticket delivers; of the job's where the
    * ticket holds none [m3].

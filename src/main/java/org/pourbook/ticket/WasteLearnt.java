@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.pourbook.takeoff.MaterialKey;
 
@@ -20,11 +21,13 @@ final class WasteLearnt {
 
   /**
    * Returns a row a kind. A job with one pour takes all its concrete tickets; of several, each
-   * ticket goes to the pour of its date, and a pour no ticket fits is left out.
+   * ticket goes to the pour of its date, and a pour no ticket fits is left out, and one of which
+   * less came than its net, beyond Quantity difference: the rest is to come.
    */
-  static List<Learned> of(List<PourPlanned> pours, List<Ticket> concrete) {
+  static List<Learned> of(
+      List<PourPlanned> pours, List<Claim> concrete, Function<String, Terms> terms) {
     Map<String, List<Outcome>> byKind = new TreeMap<>();
-    Map<String, List<Ticket>> byJob =
+    Map<String, List<Claim>> byJob =
         concrete.stream().collect(Collectors.groupingBy(row -> MaterialKey.normal(row.job())));
     Map<String, Long> poursOfJob =
         pours.stream().collect(Collectors.groupingBy(PourPlanned::job, Collectors.counting()));
@@ -32,10 +35,11 @@ final class WasteLearnt {
       boolean only = poursOfJob.getOrDefault(pour.job(), 0L) == 1;
       double m3 =
           byJob.getOrDefault(MaterialKey.normal(pour.job()), List.of()).stream()
-              .filter(ticket -> only || isOn(ticket, pour))
-              .mapToDouble(RowChecks::volumeM3)
+              .filter(claim -> only || isOn(claim.ticket(), pour))
+              .mapToDouble(Claim::concreteM3)
               .sum();
-      if (m3 > 0 && pour.netM3() > 0) {
+      double least = pour.netM3() * (1 - terms.apply(pour.job()).quantityPercent() / 100);
+      if (m3 > 0 && pour.netM3() > 0 && m3 >= least) {
         byKind
             .computeIfAbsent(pour.kind(), kind -> new ArrayList<>())
             .add(new Outcome(pour.netM3(), m3));

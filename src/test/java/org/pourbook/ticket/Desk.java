@@ -151,4 +151,56 @@ final class Desk {
         "",
         NOWHERE);
   }
+
+  /** A row of a bill for concrete of job A; blank price or amount means none. */
+  static Ticket bill(
+      String number, String invoice, double quantity, String unit, String price, String amount) {
+    return billed(goods(number, "A", FLOOR_MIX, quantity, unit), invoice, price, amount);
+  }
+
+  /** The same row with money on it. */
+  static Ticket billed(Ticket row, String invoice, String price, String amount) {
+    return new Ticket(
+        row.ticket(),
+        row.date(),
+        row.supplier(),
+        row.job(),
+        row.key(),
+        row.item(),
+        row.quantity(),
+        row.unit(),
+        row.truck(),
+        row.batched(),
+        row.arrived(),
+        row.discharged(),
+        row.waterAddedL(),
+        price.isEmpty() ? Optional.empty() : Optional.of(new BigDecimal(price)),
+        amount.isEmpty() ? Optional.empty() : Optional.of(new Money(new BigDecimal(amount))),
+        row.charge(),
+        invoice,
+        row.place());
+  }
+
+  /** The same row from a supplier, under its own words for the goods. */
+  static Ticket from(Ticket row, String supplier, MaterialKey key, String item) {
+    return new Ticket(
+        row.ticket(),
+        row.date(),
+        supplier,
+        row.job(),
+        key,
+        item,
+        row.quantity(),
+        row.unit(),
+        row.truck(),
+        row.batched(),
+        row.arrived(),
+        row.discharged(),
+        row.waterAddedL(),
+        row.unitPrice(),
+        row.amount(),
+        row.charge(),
+        row.invoice(),
+        row.place());
+  }
 }

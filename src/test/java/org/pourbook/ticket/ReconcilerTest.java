@@ -18,12 +18,7 @@ class ReconcilerTest {
 
   private static Reconciliation reconcile(List<Ordered> orders, Ticket... rows) {
     return Reconciler.reconcile(
-        orders,
-        List.of(Desk.plant()),
-        List.of(),
-        List.of(rows),
-        JobTerms.all(Terms.USUAL),
-        List.of());
+        orders, List.of(Desk.plant()), List.of(), List.of(rows), job -> Terms.USUAL, List.of());
   }
 
   private static List<String> told(Reconciliation result) {
@@ -266,7 +261,7 @@ class ReconcilerTest {
             List.of(Desk.plant()),
             List.of(new PourPlanned("A", 1, "2027-04-13", "slab", 10 * 0.764554857984)),
             List.of(a),
-            JobTerms.all(Terms.USUAL),
+            job -> Terms.USUAL,
             List.of());
     Learned learned = result.learned().get(0);
     assertEquals("slab", learned.kind());

@@ -3,9 +3,10 @@ package org.pourbook.book.out;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.Estimate;
+import org.pourbook.desk.Reconcile;
 import org.pourbook.desk.Reconciled;
 import org.pourbook.job.Job;
 import org.pourbook.job.Practice;
@@ -16,10 +17,6 @@ import org.pourbook.ticket.Billed;
 
 /** What the figures rest on: problems of the input, settings in force, input files. */
 final class RecordSheets {
-
-  /** The settings that a reconciliation goes by. */
-  private static final List<Setting> OF_TICKETS =
-      List.of(Setting.QUANTITY_DIFFERENCE, Setting.PRICE_DIFFERENCE, Setting.DISCHARGE_LIMIT);
 
   private RecordSheets() {}
 
@@ -84,11 +81,13 @@ final class RecordSheets {
   static SheetSpec<Fact> basis(Reconciled reconciled) {
     List<Fact> facts = new ArrayList<>(read(reconciled.version(), reconciled.files()));
     for (Job job : reconciled.order().batch().jobs()) {
-      Map<Setting, SettingValue> values = job.practice().values();
-      OF_TICKETS.forEach(
-          setting ->
-              Optional.ofNullable(values.get(setting))
-                  .ifPresent(value -> facts.add(fact(job.code(), setting.label(), value))));
+      for (Setting setting : Reconcile.SETTINGS) {
+        facts.add(
+            fact(
+                job.code(),
+                setting.label(),
+                Objects.requireNonNull(job.practice().values().get(setting))));
+      }
     }
     String currency = reconciled.order().batch().prices().currency();
     Billed billed = reconciled.result().billed();
