@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -26,11 +27,17 @@ final class Counter implements OnOffer {
 
   private final List<Price> ranOut;
   private final CutPlanner planner;
+  private final Map<MaterialKey, Length> atMost;
   private PriceBook book;
 
-  /** Opens the counter with one supplier's list. */
-  Counter(PriceBook list, LocalDate date, CutPlanner planner) {
+  /**
+   * Opens the counter with one supplier's list.
+   *
+   * @param atMost how long pieces may be of a material of which too few longer ones are in stock
+   */
+  Counter(PriceBook list, LocalDate date, CutPlanner planner, Map<MaterialKey, Length> atMost) {
     this.planner = planner;
+    this.atMost = Map.copyOf(atMost);
     this.ranOut = list.prices().stream().filter(price -> isOver(price, date)).toList();
     this.book =
         new PriceBook(
@@ -204,7 +211,37 @@ final class Counter implements OnOffer {
 
   @Override
   public Optional<Length> longestStock(MaterialKey key) {
-    return book.longestStock(sold(key));
+    MaterialKey sold = sold(key);
+    return lengths(sold).stream()
+        .filter(length -> !length.isMoreThan(atMost.getOrDefault(sold.normal(), length)))
+        .max(Comparator.naturalOrder());
+  }
+
+  private List<Length> lengths(MaterialKey sold) {
+    return book.answering(sold).stream().flatMap(price -> price.stockLength().stream()).toList();
+  }
+
+  /**
+   * Returns how long pieces may be where an answer found too few of the longest: as the next
+   * shorter stock. Nothing where that is not why, or nothing shorter is sold.
+   */
+  Map<MaterialKey, Length> shorter(Answer answer) {
+    MaterialKey sold = sold(answer.asked().key());
+    Optional<Length> longest = longestStock(answer.asked().key());
+    if (answer.choice().isPresent() || longest.isEmpty() || !isScarce(sold, longest.get())) {
+      return Map.of();
+    }
+    return lengths(sold).stream()
+        .filter(longest.get()::isMoreThan)
+        .max(Comparator.naturalOrder())
+        .map(next -> Map.of(sold.normal(), next))
+        .orElse(Map.of());
+  }
+
+  private boolean isScarce(MaterialKey sold, Length length) {
+    return book.answering(sold).stream()
+        .filter(price -> price.stockLength().equals(Optional.of(length)))
+        .allMatch(price -> price.inStock().isPresent());
   }
 
   @Override

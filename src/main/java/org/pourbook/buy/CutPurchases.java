@@ -105,11 +105,16 @@ final class CutPurchases {
         .orElseThrow();
   }
 
-  /** Adds the spare pieces: of the longest stock used, on its first delivery. */
+  /** Adds the spare pieces: of the longest stock used of which enough is left, on its first day. */
   private void addSpares(Map<Integer, TreeMap<Delivery, Integer>> counts) {
     int spare = Math.max(0, CountedOptions.spare(lot) - StockInHand.left(lot.inHand(), plan));
+    Comparator<Map.Entry<Integer, TreeMap<Delivery, Integer>>> enoughLeft =
+        Comparator.comparing(
+            entry ->
+                entry.getValue().values().stream().mapToInt(count -> count).sum() + (long) spare
+                    <= stock.get(entry.getKey()).limit(true));
     counts.entrySet().stream()
-        .max(Comparator.comparing(entry -> stock.get(entry.getKey()).length()))
+        .max(enoughLeft.thenComparing(entry -> stock.get(entry.getKey()).length()))
         .ifPresent(
             longest ->
                 longest.getValue().merge(longest.getValue().firstKey(), spare, Integer::sum));

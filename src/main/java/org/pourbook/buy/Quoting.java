@@ -3,6 +3,7 @@ package org.pourbook.buy;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,7 +14,9 @@ import java.util.function.Function;
 import org.pourbook.buy.QuoteLine.Standing;
 import org.pourbook.cut.CutPlanner;
 import org.pourbook.job.Job;
+import org.pourbook.measure.Length;
 import org.pourbook.measure.Money;
+import org.pourbook.takeoff.MaterialKey;
 import org.pourbook.takeoff.OnOffer;
 import org.pourbook.takeoff.TakeOff;
 import org.pourbook.takeoff.TakeOffs;
@@ -47,14 +50,22 @@ public final class Quoting {
     Function<Job, OnOffer> usual = job -> new UsualSizes(job.units(), PriceBook.EMPTY);
     Map<Asked.Key, Asked> asked =
         Asked.byKey(jobs.stream().map(job -> TakeOffs.of(job, usual.apply(job))).toList(), usual);
-    Counter counter = new Counter(list, date, planner);
-    List<TakeOff> takeOffs =
-        jobs.stream().map(job -> TakeOffs.of(job, new UsualSizes(job.units(), counter))).toList();
-    return new Quoting(asked).answered(Lots.of(takeOffs, counter), counter);
+    Map<MaterialKey, Length> atMost = new HashMap<>();
+    while (true) {
+      Counter counter = new Counter(list, date, planner, atMost);
+      List<TakeOff> takeOffs =
+          jobs.stream().map(job -> TakeOffs.of(job, new UsualSizes(job.units(), counter))).toList();
+      List<Answer> answers = Lots.of(takeOffs, counter).stream().map(counter::answer).toList();
+      Map<MaterialKey, Length> shorter = new HashMap<>();
+      answers.forEach(answer -> shorter.putAll(counter.shorter(answer)));
+      if (shorter.isEmpty()) {
+        return new Quoting(asked).answered(answers);
+      }
+      atMost.putAll(shorter); // each time a length fewer, so that it ends
+    }
   }
 
-  private Quoted answered(List<Lot> lots, Counter counter) {
-    List<Answer> all = lots.stream().map(counter::answer).toList();
+  private Quoted answered(List<Answer> all) {
     List<Choice> choices = new ArrayList<>();
     for (Answer answer : all) {
       answer.choice().ifPresent(choice -> answers.put(choice, answer));

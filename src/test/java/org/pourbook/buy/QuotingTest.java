@@ -7,11 +7,13 @@ import static org.pourbook.buy.Given.job;
 import static org.pourbook.buy.Given.price;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.pourbook.buy.QuoteLine.Standing;
 import org.pourbook.cut.FirstFitPlanner;
 import org.pourbook.job.ExtraKind;
+import org.pourbook.job.Setting;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.Money;
 
@@ -166,5 +168,48 @@ class QuotingTest {
 
   private static List<String> words(Quoted quoted) {
     return quoted.asked().stream().map(Asked::inWords).toList();
+  }
+
+  private static List<String> offered(Quoted quoted) {
+    return quoted.lines().stream()
+        .map(line -> line.standing() + " " + packsAt(line) + " " + line.says())
+        .toList();
+  }
+
+  private static Given.Row bar(int feet, String price) {
+    return price("bar", "#4", "yard", "each", price).item("B" + feet).stock(Length.ofFeet(feet));
+  }
+
+  @Test
+  void aScarceLengthIsUsedUpAndTheRestCutFromWhatIsPlentiful() {
+    // 100 ft: of one bar of 40 ft two of the five twenties are cut, the other three are 20 ft bars.
+    Given bars = job("A").extra("bar", "#4", 100, "ft", ExtraKind.MATERIAL);
+
+    assertEquals(
+        List.of("AS_ASKED 3 x 10.00 ", "AS_ASKED 1 x 15.00 "),
+        offered(quote(bars, bar(40, "15.00").inStock(1), bar(20, "10.00"))).stream()
+            .sorted(Comparator.reverseOrder())
+            .toList());
+  }
+
+  @Test
+  void whatNoLengthHoldsIsStillNotStocked() {
+    Given bars = job("A").extra("bar", "#4", 100, "ft", ExtraKind.MATERIAL);
+
+    QuoteLine line = only(quote(bars, bar(40, "15.00").inStock(1), bar(20, "10.00").inStock(2)));
+
+    assertEquals(Standing.NOT_STOCKED, line.standing());
+    assertTrue(line.says().contains("left in stock"), line.says());
+  }
+
+  @Test
+  void theSpareComesFromALengthOfWhichEnoughIsLeft() {
+    // 80 ft: both bars of 40 ft; the spare one is a bar of 20 ft, of which one is used.
+    Given bars =
+        job("A").set(Setting.SPARE_PIECES, 1).extra("bar", "#4", 100, "ft", ExtraKind.MATERIAL);
+
+    assertEquals(
+        List.of("AS_ASKED 2 x 15.00 ", "AS_ASKED 2 x 10.00 "),
+        offered(quote(bars, bar(40, "15.00").inStock(2), bar(20, "10.00"))));
   }
 }
