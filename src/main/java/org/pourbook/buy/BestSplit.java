@@ -17,6 +17,8 @@ import org.pourbook.measure.Money;
 /** The cheapest split of a request between quotations (BUY-3), by the estimate's own chooser. */
 final class BestSplit {
 
+  private static final long MICROS_IN_A_CENT = 10_000;
+
   private static final Comparator<Stop> BY_DELIVERY =
       Comparator.comparing(Stop::delivery).thenComparing(Stop::supplier);
 
@@ -71,7 +73,12 @@ final class BestSplit {
     for (List<LineKey> item : group) {
       for (int supplier : items.sellers(item)) {
         bought(supplier, item)
-            .forEach(row -> terms.put(new Stop(supplier, row.delivery()), terms(supplier)));
+            .forEach(
+                row ->
+                    terms.merge(
+                        new Stop(supplier, row.delivery()),
+                        terms(supplier, items.quotes().anotherStop(row.job())),
+                        (one, two) -> one.ownMicros() >= two.ownMicros() ? one : two));
       }
     }
     if (terms.isEmpty()) {
@@ -98,13 +105,13 @@ final class BestSplit {
     }
   }
 
-  private StopProblem.Terms terms(int supplier) {
+  private StopProblem.Terms terms(int supplier, Money anotherStop) {
     Supplier known = quotations.get(supplier).supplier();
     return new StopProblem.Terms(
         known.deliveryFee().orElse(Money.ZERO).cents(),
         known.freeFrom().map(Money::cents).orElse(Long.MAX_VALUE),
         known.minimumOrder().orElse(Money.ZERO).cents(),
-        0);
+        anotherStop.cents() * MICROS_IN_A_CENT);
   }
 
   private static StopProblem.Way way(int supplier, List<Row> rows, Map<Stop, Integer> index) {
@@ -143,13 +150,14 @@ final class BestSplit {
         }
       }
     }
-    Compared.Way way = QuotedWay.of("best split", picks, missing, "");
+    Compared.Way way = QuotedWay.of("best split", picks, missing, "", items.quotes()::anotherStop);
     Money gap = Money.rounded(BigDecimal.valueOf(gapMicros, 6));
     String says =
         gapMicros == 0
             ? "exact: no split of the lines costs less"
-            : "not proven: no split costs less than " + way.total().minus(gap);
-    return new Compared.Way(way.name(), way.goods(), way.delivery(), way.tax(), missing, says);
+            : "not proven: no split costs less than " + way.weighed().minus(gap);
+    String counted = way.stopCosts().isZero() ? "" : ", its stops counted";
+    return way.saying(says + counted);
   }
 
   /** Returns what to take from whom, in the order of the lines. */

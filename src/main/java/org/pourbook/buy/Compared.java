@@ -46,14 +46,33 @@ public record Compared(
    *
    * @param name {@code all from NAME} or {@code best split}
    * @param delivery all fees of all deliveries
+   * @param stops deliveries that it takes
+   * @param stopCosts what these cost the builder besides; weighed, not paid (BUY-3)
    * @param missing lines asked for that it does not buy
    * @param says how sure it is
    */
-  public record Way(String name, Money goods, Money delivery, Money tax, int missing, String says) {
+  public record Way(
+      String name,
+      Money goods,
+      Money delivery,
+      Money tax,
+      int stops,
+      Money stopCosts,
+      int missing,
+      String says) {
 
     /** Returns goods, delivery and tax. */
     public Money total() {
       return goods.plus(delivery).plus(tax);
+    }
+
+    /** Returns the total with what the stops cost the builder: by this ways are chosen. */
+    public Money weighed() {
+      return total().plus(stopCosts);
+    }
+
+    Way saying(String words) {
+      return new Way(name, goods, delivery, tax, stops, stopCosts, missing, words);
     }
   }
 
@@ -70,7 +89,7 @@ public record Compared(
   /** Returns the cheapest of the ways that miss fewest lines. */
   public Way best() {
     return ways.stream()
-        .min(Comparator.comparingInt(Way::missing).thenComparing(Way::total))
+        .min(Comparator.comparingInt(Way::missing).thenComparing(Way::weighed))
         .orElseThrow();
   }
 }

@@ -1,6 +1,7 @@
 package org.pourbook.buy;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -66,7 +67,8 @@ public final class Comparing {
             .map(row -> new QuotedWay.Pick(quotation.supplier(), row))
             .toList();
     long missing = keys.stream().filter(key -> isMissing(supplier, key)).count();
-    return QuotedWay.of("all from " + quotation.name(), picks, (int) missing, "");
+    return QuotedWay.of(
+        "all from " + quotation.name(), picks, (int) missing, "", this::anotherStop);
   }
 
   List<Row> rows(int supplier, LineKey key) {
@@ -79,6 +81,14 @@ public final class Comparing {
 
   Quotation quotation(int supplier) {
     return quotations.get(supplier);
+  }
+
+  /** Returns what a stop costs the builder of a job besides what is paid, as any quotation says. */
+  Money anotherStop(String job) {
+    return quotations.stream()
+        .map(quotation -> quotation.anotherStop().getOrDefault(job, Money.ZERO))
+        .max(Comparator.naturalOrder())
+        .orElse(Money.ZERO);
   }
 
   /** Returns how much was asked of a line; 0 of what only one supplier's stock makes necessary. */

@@ -3,6 +3,7 @@ package org.pourbook.buy;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.pourbook.measure.Money;
@@ -14,6 +15,8 @@ import org.pourbook.takeoff.MaterialKey;
  * @param supplier with its delivery fee, free-from limit and minimum order
  * @param request SHA-256 of what was asked, in hexadecimal
  * @param currency code
+ * @param anotherStop what each stop costs the builder of a job besides, by job; nothing paid
+ *     (BUY-3)
  * @param rows of its Quotation sheet
  */
 public record Quotation(
@@ -21,8 +24,10 @@ public record Quotation(
     Optional<LocalDate> validUntil,
     String request,
     String currency,
+    Map<String, Money> anotherStop,
     List<Row> rows) {
   public Quotation {
+    anotherStop = Map.copyOf(anotherStop);
     rows = List.copyOf(rows);
   }
 

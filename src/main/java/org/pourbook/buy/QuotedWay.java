@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.pourbook.measure.Money;
 
 /** What rows of quotations come to when they are ordered together: deliveries, fees and tax. */
@@ -19,12 +20,14 @@ final class QuotedWay {
     private Money truckFees = Money.ZERO;
     private BigDecimal tax = BigDecimal.ZERO;
     private boolean brought;
+    private Money own = Money.ZERO;
 
     private Stop(Supplier supplier) {
       this.supplier = supplier;
     }
 
-    private void add(Quotation.Row row) {
+    private void add(Quotation.Row row, Money another) {
+      own = own.compareTo(another) >= 0 ? own : another;
       goods = goods.plus(row.amount());
       truckFees = truckFees.plus(row.truckFees());
       tax = tax.add(tax(row));
@@ -47,15 +50,24 @@ final class QuotedWay {
         : BigDecimal.ZERO;
   }
 
-  /** Returns the way that picks make; tax is rounded once a delivery. */
-  static Compared.Way of(String name, List<Pick> picks, int missing, String says) {
+  /**
+   * Returns the way that picks make; tax is rounded once a delivery.
+   *
+   * @param anotherStop what a stop costs the builder of a job besides
+   */
+  static Compared.Way of(
+      String name,
+      List<Pick> picks,
+      int missing,
+      String says,
+      Function<String, Money> anotherStop) {
     Map<String, Map<Delivery, Stop>> stops = new TreeMap<>();
     for (Pick pick : picks) {
       if (!isNothing(pick.row())) {
         stops
             .computeIfAbsent(pick.supplier().name(), k -> new TreeMap<>())
             .computeIfAbsent(pick.row().delivery(), k -> new Stop(pick.supplier()))
-            .add(pick.row());
+            .add(pick.row(), anotherStop.apply(pick.row().job()));
       }
     }
     List<Stop> all = new ArrayList<>();
@@ -65,6 +77,8 @@ final class QuotedWay {
         Money.sum(all.stream().map(stop -> stop.goods).toList()),
         Money.sum(all.stream().map(Stop::fees).toList()),
         Money.sum(all.stream().map(stop -> Money.rounded(stop.tax)).toList()),
+        all.size(),
+        Money.sum(all.stream().map(stop -> stop.own).toList()),
         missing,
         says);
   }

@@ -6,7 +6,9 @@ import static org.pourbook.buy.Given.price;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -27,7 +29,7 @@ class ComparingTest {
             Optional.empty(),
             Optional.empty(),
             Given.HERE);
-    return new Quotation(supplier, Optional.empty(), "r", "USD", List.of(rows));
+    return new Quotation(supplier, Optional.empty(), "r", "USD", Map.of(), List.of(rows));
   }
 
   private static Quotation.Row row(
@@ -167,5 +169,31 @@ class ComparingTest {
                 of("far", "4", row("nut", "90"), row("plate washer", "125"))));
     assertEquals(bought.totals().get(0).total(), compared.ways().get(2).total());
     assertEquals("214.00", compared.ways().get(2).total().toString());
+  }
+
+  @Test
+  void aSecondStopIsTakenOnlyWhereItPaysWhatItCostsTheBuilder() {
+    // The split would pay 80 + 100 + 3 = 183; a stop costs the builder 20 besides, which nobody is
+    // paid.
+    List<Quotation> quotations = new ArrayList<>();
+    for (Quotation plain :
+        List.of(
+            of("near", "2", row("nut", "100"), row("bolt", "100")),
+            of("far", "1", row("nut", "80"), row("bolt", "130")))) {
+      quotations.add(
+          new Quotation(
+              plain.supplier(),
+              Optional.empty(),
+              "r",
+              "USD",
+              Map.of("A", Money.ofCents(2000)),
+              plain.rows()));
+    }
+    Compared.Way split = Comparing.compare(quotations).ways().get(2);
+
+    assertEquals("202.00", split.total().toString());
+    assertEquals("222.00", split.weighed().toString());
+    assertEquals(1, split.stops());
+    assertEquals("exact: no split of the lines costs less, its stops counted", split.says());
   }
 }

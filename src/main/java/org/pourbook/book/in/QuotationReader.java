@@ -3,7 +3,9 @@ package org.pourbook.book.in;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -13,6 +15,7 @@ import org.pourbook.buy.QuoteLine.Standing;
 import org.pourbook.buy.Supplier;
 import org.pourbook.desk.Batch.InputFile;
 import org.pourbook.job.GivenSheet.GivenCell;
+import org.pourbook.job.Setting;
 import org.pourbook.measure.Money;
 import org.pourbook.problem.Checked;
 import org.pourbook.problem.Place;
@@ -27,6 +30,9 @@ public final class QuotationReader {
   private static final String TERMS = "Terms";
   private static final Set<String> LINE_HEADINGS = Set.of("Job", "Material", "Packs", "Amount");
   private static final Set<String> TERMS_HEADINGS = Set.of("Supplier", "Request");
+
+  private static final String BASIS = "Basis";
+  private static final Set<String> BASIS_HEADINGS = Set.of("Job", "Setting", "Value");
 
   private final Path path;
   private final List<Problem> problems = new ArrayList<>();
@@ -50,14 +56,17 @@ public final class QuotationReader {
   public static Checked<Read> read(Path path) throws UnreadableFile {
     QuotationReader reader = new QuotationReader(path);
     RawBook book =
-        InputFiles.read(path, (name, all) -> isNamed(name, QUOTATION) || isNamed(name, TERMS));
+        InputFiles.read(
+            path,
+            (name, all) ->
+                isNamed(name, QUOTATION) || isNamed(name, TERMS) || isNamed(name, BASIS));
     List<HeadedRows.Row> terms = table(HeadedRows.of(book, TERMS, TERMS_HEADINGS));
     List<HeadedRows.Row> lines = table(HeadedRows.of(book, QUOTATION, LINE_HEADINGS));
     if (terms.isEmpty() || lines.isEmpty()) {
       throw new UnreadableFile(
           path + " is no quotation: it has no sheets Quotation and Terms with their headings");
     }
-    Quotation quotation = reader.quotation(terms.get(0), lines);
+    Quotation quotation = reader.quotation(terms.get(0), anotherStop(book), lines);
     return new Checked<>(new Read(quotation, book.files()), reader.problems);
   }
 
@@ -79,7 +88,20 @@ public final class QuotationReader {
     return rows;
   }
 
-  private Quotation quotation(HeadedRows.Row terms, List<HeadedRows.Row> lines)
+  /** Returns what a stop costs the builder, by job, as the quotation's Basis keeps it. */
+  private static Map<String, Money> anotherStop(RawBook book) {
+    Map<String, Money> costs = new HashMap<>();
+    for (HeadedRows.Row row : HeadedRows.of(book, BASIS, BASIS_HEADINGS).rows()) {
+      if (row.text("Setting").equals(Setting.COST_OF_ANOTHER_STOP.label())) {
+        number(row.cell("Value"))
+            .ifPresent(cost -> costs.put(row.text("Job"), Money.rounded(cost)));
+      }
+    }
+    return costs;
+  }
+
+  private Quotation quotation(
+      HeadedRows.Row terms, Map<String, Money> anotherStop, List<HeadedRows.Row> lines)
       throws UnreadableFile {
     String name = terms.text("Supplier");
     String request = terms.text("Request");
@@ -99,6 +121,7 @@ public final class QuotationReader {
         TicketCells.date(terms.cell("Valid until"), ""),
         request,
         terms.text("Currency"),
+        anotherStop,
         lines.stream()
             .filter(row -> !row.text("Material").isEmpty())
             .map(row -> row(row, tax.orElse(BigDecimal.ZERO)))

@@ -76,6 +76,8 @@ public final class ComparisonWorkbook {
             Column.money("Tax", 12, Compared.Way::tax),
             Column.of("Total", Look.MONEY, 13, ComparisonWorkbook::total),
             Column.count("Lines missing", 9, Compared.Way::missing),
+            Column.count("Stops", 6, Compared.Way::stops),
+            Column.money("Cost of stops", 9, Compared.Way::stopCosts),
             Column.text("Says", 46, Compared.Way::says)),
         compared.ways());
   }
