@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -301,6 +302,46 @@ class QuoteCommandTest {
     long nobody = lines.stream().filter(line -> line.get("Best").equals("nobody")).count();
     assertEquals(Long.toString(nobody), split.get("Lines missing"));
     assertMoney(sum(lines, "Nettle Row Supply", row -> true), ways.get(1).get("Goods"));
+  }
+
+  @Test
+  void whatAStopCostsTheBuilderGoesFromThePracticeIntoTheComparison() throws IOException {
+    Path jobs = Files.createDirectory(folder.resolve("far-jobs"));
+    try (Stream<Path> sheets = Files.list(JOBS)) {
+      for (Path sheet : sheets.toList()) {
+        Files.copy(sheet, jobs.resolve(sheet.getFileName().toString()));
+      }
+    }
+    String practice = Files.readString(jobs.resolve("Practice.csv"));
+    Files.writeString(
+        jobs.resolve("Practice.csv"), practice.stripTrailing() + "\n,Cost of another stop,500,\n");
+    Path far = folder.resolve("far");
+    assertEquals(
+        0,
+        run(
+            "compare",
+            quoted(jobs, TALLOW, "tallow", DAY),
+            quoted(jobs, NETTLE, "nettle", DAY),
+            "-o",
+            far),
+        err);
+    Path near = folder.resolve("near");
+    assertEquals(
+        0,
+        run(
+            "compare",
+            quoted(JOBS, TALLOW, "tallow-near", DAY),
+            quoted(JOBS, NETTLE, "nettle-near", DAY),
+            "-o",
+            near),
+        err);
+    CSVRecord split = sheet(far, "Ways to buy").get(2);
+    CSVRecord before = sheet(near, "Ways to buy").get(2);
+    assertEquals("0", before.get("Cost of stops"));
+    int stops = Integer.parseInt(split.get("Stops"));
+    assertEquals(Integer.toString(500 * stops), split.get("Cost of stops"));
+    assertTrue(stops < Integer.parseInt(before.get("Stops")), split + " and " + before);
+    assertEquals("exact: no split of the lines costs less, its stops counted", split.get("Says"));
   }
 
   @Test
