@@ -68,8 +68,35 @@ final class TicketTable implements Consumer<RawRow> {
     return found.isPresent();
   }
 
+  /** Returns whether it has headings of tickets, though not all that are required. */
+  boolean isLike() {
+    return best.filter(row -> row.columns().size() > 1).isPresent();
+  }
+
+  /** Notes a sheet that holds no tickets. */
+  void noteUnread() {
+    problems.add(
+        new Problem(
+            Place.ofSheet(place),
+            "",
+            "no headings of tickets",
+            "a sheet of tickets; this one is not read",
+            Effect.NOTE));
+  }
+
   /** Reports the required columns that no heading names. */
   void askForHeadings() {
+    Optional<String> between = best.flatMap(row -> between(row.row()));
+    if (between.isPresent()) {
+      problems.add(
+          new Problem(
+              new Place(place, best.orElseThrow().row().index(), -1),
+              "",
+              between.get() + " between the cells",
+              "commas: save it as CSV UTF-8 with commas, or as a workbook",
+              Effect.ROW_LEFT_OUT));
+      return;
+    }
     String missing =
         best.map(TicketHeadings.Found::missing).orElse(List.of()).stream()
             .map(TicketColumn::label)
@@ -81,6 +108,15 @@ final class TicketTable implements Consumer<RawRow> {
             missing.isEmpty() ? "nothing" : "no column for " + missing,
             "headings Ticket, Supplier, Job, Quantity, or a row of Ticket columns for each",
             Effect.ROW_LEFT_OUT));
+  }
+
+  /** Returns what stands between the cells of a row that is one cell to a reader of commas. */
+  private static Optional<String> between(RawRow row) {
+    String words = CellWords.of(row.cell(0));
+    if (row.cells().size() > 1 || words.indexOf(';') < 0 && words.indexOf('\t') < 0) {
+      return Optional.empty();
+    }
+    return Optional.of(words.indexOf(';') < 0 ? "tabs" : "semicolons");
   }
 
   /** Reads one row; the first cell that cannot be used of each column is a problem. */
