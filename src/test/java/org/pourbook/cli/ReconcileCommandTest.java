@@ -15,7 +15,10 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 
@@ -219,6 +222,69 @@ class ReconcileCommandTest extends BookkeepersDesk {
     Path saved = to.resolve("order.xlsx");
     assumeTrue(ended && Files.exists(saved), "LibreOffice did not save it");
     return saved;
+  }
+
+  @Test
+  void eachJobsOwnToleranceIsInForce() throws IOException {
+    assertEquals(0, reconcile(order, tickets()), err);
+    Path jobs = Files.createDirectory(folder.resolve("jobs"));
+    try (Stream<Path> files = Files.list(Path.of("demo-data/jobs"))) {
+      for (Path file : files.toList()) {
+        Files.copy(file, jobs.resolve(file.getFileName().toString()));
+      }
+    }
+    Path practice = jobs.resolve("Practice.csv");
+    Files.writeString(
+        practice, Files.readString(practice).stripTrailing() + "\nBARN,Discharge limit,30,,,\n");
+    Path own = folder.resolve("own.xlsx");
+    assertEquals(0, run("estimate", jobs, "--prices", "demo-data/prices", "-o", own), err);
+    assertEquals(0, reconcile(own, tickets()), err);
+    Set<String> late = new TreeSet<>();
+    sheet("Findings").stream()
+        .filter(row -> row.get("Finding").equals("late discharge"))
+        .filter(row -> !row.get("Says").contains("at most 90"))
+        .forEach(row -> late.add(row.get("Job") + " " + row.get("Says").contains("at most 30")));
+    assertEquals(Set.of("BARN true"), late);
+    List<String> limits =
+        sheet("Basis").stream()
+            .filter(row -> row.get("Setting").equals("Discharge limit"))
+            .filter(row -> row.get("Job").equals("BARN"))
+            .map(row -> row.get("Value"))
+            .toList();
+    assertEquals(List.of("30"), limits);
+  }
+
+  /** Rows of tickets are held, what they were read from is not; so 128 MB do for 100,000 lines that hold 90 MB. */
+  @Test
+  void aHundredThousandLinesStreamThroughASmallHeap() throws Exception {
+    Path file = folder.resolve("long.csv");
+    String remark = "said by the driver at the gate of the site ".repeat(20);
+    try (BufferedWriter writer = Files.newBufferedWriter(file)) {
+      writer.write("Ticket,Supplier,Job,Size,Quantity,Unit,Remark\n");
+      for (int i = 0; i < 100_000; i++) {
+        writer.write(i + ",Sallow Vale Batch Plant,BARN,25 MPa,0.000365,m3," + remark + i + "\n");
+      }
+    }
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx128m",
+                "-XX:+UseSerialGC",
+                "-cp",
+                System.getProperty("java.class.path"),
+                Main.class.getName(),
+                "reconcile",
+                order.toString(),
+                file.toString(),
+                "-o",
+                folder.resolve("found").toString())
+            .redirectErrorStream(true)
+            .redirectOutput(folder.resolve("fork.log").toFile())
+            .start();
+    assertTrue(process.waitFor(5, TimeUnit.MINUTES), "ended");
+    String log = Files.readString(folder.resolve("fork.log"));
+    assertEquals(0, process.exitValue(), log);
+    assertTrue(log.startsWith("100000 ticket rows"), log);
   }
 
   @Test
