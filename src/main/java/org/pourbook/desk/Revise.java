@@ -86,6 +86,7 @@ public final class Revise {
     all.addAll(
         MovedJobs.of(
             revised(before.jobs()).toList(), revised(now.jobs()).toList(), order.inHand()));
+    all.addAll(RenamedJobs.of(before.jobs(), now.jobs()));
     all.sort(Comparator.comparing(Problem::place));
     return new Revised(
         found.stream().map(this::asked).toList(),

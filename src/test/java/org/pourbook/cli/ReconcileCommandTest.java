@@ -15,7 +15,10 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 
@@ -195,20 +198,67 @@ class ReconcileCommandTest extends BookkeepersDesk {
         .toList();
   }
 
+  /** The office types over a price of Materials and packs of Orders, adds a sheet, and saves. */
+  @Test
+  void anOrderEditedInAnotherProgramReadsBackAsItWasLeft() throws Exception {
+    assertEquals(0, reconcile(order, tickets()), err);
+    Path flat = converted(order, "fods");
+    String text = Files.readString(flat);
+    int from = text.indexOf("<table:table table:name=\"Materials\"");
+    int concrete = text.indexOf("<text:p>25 MPa</text:p>", text.indexOf("<text:p>BARN</", from));
+    int price = text.indexOf("office:value=\"214\"", concrete);
+    String edited =
+        text.substring(0, price)
+            + "office:value=\"200\""
+            + text.substring(price + "office:value=\"214\"".length());
+    int orders = edited.indexOf("<table:table table:name=\"Orders\"");
+    int line = edited.indexOf("<text:p>SV-25</text:p>", orders);
+    edited =
+        edited.substring(0, line)
+            + edited
+                .substring(line)
+                .replaceFirst("table:formula=\"[^\"]*\"([^>]*)\"36.5\"", "$1\"40\"");
+    String formula = "(table:formula=\"[^\"]*\")[^>]*(?<!/)>(\\s*<text:p>[^<]*</text:p>)?";
+    edited = edited.replaceAll(formula, "$1>"); // so that the program works them out again
+    edited =
+        edited.replaceFirst(
+            "<table:table table:name=\"Summary\"",
+            "<table:table table:name=\"Office notes\"><table:table-row><table:table-cell"
+                + " office:value-type=\"string\"><text:p>Rang the plant</text:p>"
+                + "</table:table-cell></table:table-row></table:table>$0");
+    Path saved = converted(Files.writeString(folder.resolve("edited.fods"), edited), "xlsx");
+    assertEquals(0, reconcile(saved, tickets()), err);
+    // 36.5 m3 ordered at 200 now; the five BARN loads are billed at 214.
+    CSVRecord barn =
+        sheet("Matched").stream()
+            .filter(row -> row.get("Job").equals("BARN") && row.get("Size").equals("25 MPa"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals("7300", barn.get("Ordered amount"));
+    assertTrue(barn.get("Standing").contains("price differs"), barn.toString());
+    assertTrue(err.contains("Office notes"), err);
+    assertTrue(err.contains("found Packs 40; expected 36.5, as on Materials"), err);
+    assertEquals(2, err.lines().count(), err);
+  }
+
   private Path savedByOffice() throws IOException, InterruptedException {
+    return converted(order, "xlsx");
+  }
+
+  private Path converted(Path from, String format) throws IOException, InterruptedException {
     Path office = Path.of("/usr/bin/soffice");
     assumeTrue(Files.isExecutable(office), "LibreOffice is not there");
-    Path to = Files.createDirectory(folder.resolve("saved"));
+    Path to = Files.createDirectories(folder.resolve("saved"));
     Process process =
         new ProcessBuilder(
                 office.toString(),
                 "-env:UserInstallation=" + folder.resolve("profile").toUri(),
                 "--headless",
                 "--convert-to",
-                "xlsx",
+                format,
                 "--outdir",
                 to.toString(),
-                order.toString())
+                from.toString())
             .redirectErrorStream(true)
             .redirectOutput(folder.resolve("office.log").toFile())
             .start();
@@ -216,9 +266,75 @@ class ReconcileCommandTest extends BookkeepersDesk {
     if (!ended) {
       process.destroyForcibly();
     }
-    Path saved = to.resolve("order.xlsx");
+    Path saved = to.resolve(from.getFileName().toString().replaceFirst("\\.[^.]+$", "." + format));
     assumeTrue(ended && Files.exists(saved), "LibreOffice did not save it");
     return saved;
+  }
+
+  @Test
+  void eachJobsOwnToleranceIsInForce() throws IOException {
+    assertEquals(0, reconcile(order, tickets()), err);
+    Path jobs = Files.createDirectory(folder.resolve("jobs"));
+    try (Stream<Path> files = Files.list(Path.of("demo-data/jobs"))) {
+      for (Path file : files.toList()) {
+        Files.copy(file, jobs.resolve(file.getFileName().toString()));
+      }
+    }
+    Path practice = jobs.resolve("Practice.csv");
+    Files.writeString(
+        practice, Files.readString(practice).stripTrailing() + "\nBARN,Discharge limit,30,,,\n");
+    Path own = folder.resolve("own.xlsx");
+    assertEquals(0, run("estimate", jobs, "--prices", "demo-data/prices", "-o", own), err);
+    assertEquals(0, reconcile(own, tickets()), err);
+    Set<String> late = new TreeSet<>();
+    sheet("Findings").stream()
+        .filter(row -> row.get("Finding").equals("late discharge"))
+        .filter(row -> !row.get("Says").contains("at most 90"))
+        .forEach(row -> late.add(row.get("Job") + " " + row.get("Says").contains("at most 30")));
+    assertEquals(Set.of("BARN true"), late);
+    List<String> limits =
+        sheet("Basis").stream()
+            .filter(row -> row.get("Setting").equals("Discharge limit"))
+            .filter(row -> row.get("Job").equals("BARN"))
+            .map(row -> row.get("Value"))
+            .toList();
+    assertEquals(List.of("30"), limits);
+  }
+
+  /**
+   * Rows of tickets are held, what they were read from is not; so 128 MB do for 100,000 lines that
+   * hold 90 MB.
+   */
+  @Test
+  void aHundredThousandLinesStreamThroughASmallHeap() throws Exception {
+    Path file = folder.resolve("long.csv");
+    String remark = "said by the driver at the gate of the site ".repeat(20);
+    try (BufferedWriter writer = Files.newBufferedWriter(file)) {
+      writer.write("Ticket,Supplier,Job,Size,Quantity,Unit,Remark\n");
+      for (int i = 0; i < 100_000; i++) {
+        writer.write(i + ",Sallow Vale Batch Plant,BARN,25 MPa,0.000365,m3," + remark + i + "\n");
+      }
+    }
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx128m",
+                "-XX:+UseSerialGC",
+                "-cp",
+                System.getProperty("java.class.path"),
+                Main.class.getName(),
+                "reconcile",
+                order.toString(),
+                file.toString(),
+                "-o",
+                folder.resolve("found").toString())
+            .redirectErrorStream(true)
+            .redirectOutput(folder.resolve("fork.log").toFile())
+            .start();
+    assertTrue(process.waitFor(5, TimeUnit.MINUTES), "ended");
+    String log = Files.readString(folder.resolve("fork.log"));
+    assertEquals(0, process.exitValue(), log);
+    assertTrue(log.startsWith("100000 ticket rows"), log);
   }
 
   @Test

@@ -306,6 +306,18 @@ class ReviseCommandTest {
   }
 
   @Test
+  void aJobUnderANewCodeIsToldToBeLikeTheOneThatIsGone() throws IOException {
+    Path renamed = changed(JOBS, "Jobs.csv", "TERRACE,", "PATIO,");
+    for (String sheet : List.of("Sections.csv", "Joints.csv", "Plates.csv", "Pours.csv")) {
+      Path file = renamed.resolve(sheet);
+      Files.writeString(file, Files.readString(file).replaceAll("(?m)^TERRACE,", "PATIO,"));
+    }
+    assertEquals(0, revise(order, renamed), err);
+    assertTrue(
+        err.contains("found job TERRACE is gone, and new job PATIO has the same sections"), err);
+  }
+
+  @Test
   void stockThatWasOnHandIsToldForItIsNotCountedAgain() throws IOException {
     Path yard = folder.resolve("yard.csv");
     Files.writeString(yard, "Material,Size,Stock length,Pieces\nbar,#4,30',3\n");

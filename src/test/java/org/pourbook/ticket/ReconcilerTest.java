@@ -268,4 +268,20 @@ class ReconcilerTest {
     assertEquals(10.0, learned.wastePercent(), 1e-9);
     assertTrue(Double.isNaN(learned.spread()));
   }
+
+  @Test
+  void eachJobHasItsOwnTolerances() {
+    Terms strict = new Terms(0, 0, 60);
+    Ticket b = Desk.goods("T2", "B", Desk.FLOOR_MIX, 12.5, "yd3");
+    Reconciliation result =
+        Reconciler.reconcile(
+            List.of(Desk.concrete("A"), Desk.concrete("B")),
+            List.of(Desk.plant()),
+            List.of(),
+            List.of(Desk.load("T1", 12.5, 75), b),
+            job -> job.equals("A") ? strict : Terms.USUAL,
+            List.of());
+    assertEquals(List.of("over quantity 50.00", "late discharge"), told(result));
+    assertEquals("A", result.findings().get(0).job());
+  }
 }

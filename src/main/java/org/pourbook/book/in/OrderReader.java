@@ -70,8 +70,14 @@ public final class OrderReader {
    */
   public static Checked<OrderBook> read(Path path) throws UnreadableFile {
     OrderReader reader = new OrderReader();
-    RawBook book = InputFiles.read(path, (name, all) -> HeadedRows.isNamed(name, MATERIALS));
-    if (!InputBook.isOrderWorkbook(book.names()) || book.sheets().isEmpty()) {
+    RawBook book =
+        InputFiles.read(
+            path,
+            (name, all) ->
+                HeadedRows.isNamed(name, MATERIALS)
+                    || HeadedRows.isNamed(name, OrdersBeside.SHEET) && !isSupplement(all));
+    if (!InputBook.isOrderWorkbook(book.names())
+        || book.sheets().stream().noneMatch(sheet -> HeadedRows.isNamed(sheet.name(), MATERIALS))) {
       throw new UnreadableFile(
           path + " is no order workbook: it has no sheets Given Jobs and Materials");
     }
@@ -83,8 +89,16 @@ public final class OrderReader {
       throw new UnreadableFile(path + " has a sheet Materials without its headings or rows");
     }
     materials.rows().forEach(reader::add);
+    reader.problems.addAll(
+        OrdersBeside.notes(
+            HeadedRows.of(book, OrdersBeside.SHEET, OrdersBeside.HEADINGS), materials));
     return new Checked<>(
         new OrderBook(batch.value(), reader.ordered(batch.value().jobs())), reader.problems);
+  }
+
+  /** A supplement's Orders hold what is ordered besides, its Materials what is ordered in all. */
+  private static boolean isSupplement(List<String> sheets) {
+    return sheets.stream().anyMatch(name -> HeadedRows.isNamed(name, "Changes found"));
   }
 
   /** Returns whether a place is on a sheet of what was ordered. */

@@ -94,6 +94,9 @@ final class TicketCells {
     if (cell instanceof GivenCell.Time time) {
       return Optional.of(time.time());
     }
+    if (cell instanceof GivenCell.Date) {
+      return Optional.of(LocalTime.MIDNIGHT); // a full time of which the time is 0:00
+    }
     String words = CellWords.of(cell);
     Matcher full = DAY_AND_TIME.matcher(words);
     return TimeText.read(full.matches() ? full.group(2) : words);

@@ -48,15 +48,19 @@ final class TicketColumns {
     this.problems = problems;
   }
 
-  /** Adds the rows of a sheet. */
-  void add(RawSheet sheet) {
+  /**
+   * Adds the rows of a sheet.
+   *
+   * @param file for which a row holds that names none; empty means every file
+   */
+  void add(RawSheet sheet, String file) {
     Map<String, Integer> at = Map.of();
     for (RawRow raw : sheet.rows()) {
       if (at.isEmpty()) {
         Map<String, Integer> headings = HeadedRows.headings(raw);
         at = headings.containsKey(OURS) ? headings : at;
       } else {
-        add(sheet, raw, at);
+        add(sheet, raw, at, file);
       }
     }
     if (at.isEmpty()) {
@@ -65,7 +69,7 @@ final class TicketColumns {
     }
   }
 
-  private void add(RawSheet sheet, RawRow raw, Map<String, Integer> at) {
+  private void add(RawSheet sheet, RawRow raw, Map<String, Integer> at, String holdsFor) {
     String ours = word(raw, at, OURS);
     Optional<TicketColumn> column = TicketColumn.named(ours);
     if (column.isEmpty()) {
@@ -75,13 +79,14 @@ final class TicketColumns {
           "one of our headings, such as Ticket, Supplier, Job, Quantity");
       return;
     }
+    String file = word(raw, at, FILE);
     rows.add(
         new Row(
             column.get(),
             Heading.of(ours).bracket(),
             Heading.key(word(raw, at, THEIRS)),
             word(raw, at, ALWAYS),
-            word(raw, at, FILE)));
+            file.isEmpty() ? holdsFor : file));
   }
 
   private static String word(RawRow raw, Map<String, Integer> at, String key) {

@@ -48,10 +48,12 @@ public final class TicketFiles {
       book.sheets().stream()
           .filter(sheet -> !named || isColumns(sheet.name()))
           .limit(1)
-          .forEach(reader.columns::add);
+          .forEach(sheet -> reader.columns.add(sheet, ""));
       reader.files.addAll(book.files().subList(0, Math.min(1, book.files().size())));
     }
-    InputFiles.read(order, (name, all) -> isColumns(name)).sheets().forEach(reader.columns::add);
+    InputFiles.read(order, (name, all) -> isColumns(name))
+        .sheets()
+        .forEach(sheet -> reader.columns.add(sheet, ""));
     for (Path file : files) {
       reader.read(file);
     }
@@ -65,8 +67,9 @@ public final class TicketFiles {
   private void read(Path path) throws UnreadableFile {
     if (InputFiles.isCsv(path) && Files.isRegularFile(path)) {
       TicketTable table = table(InputFiles.name(path), InputFiles.name(path));
+      int before = problems.size();
       CsvFiles.stream(path, table, problems);
-      if (!table.isTable()) {
+      if (!table.isTable() && problems.size() == before) {
         table.askForHeadings();
       }
       files.add(hashed(path));
@@ -86,7 +89,9 @@ public final class TicketFiles {
   private void workbook(Path path) throws UnreadableFile {
     RawBook book = InputFiles.read(path, (name, all) -> true);
     files.addAll(book.files());
-    book.sheets().stream().filter(sheet -> isColumns(sheet.name())).forEach(columns::add);
+    book.sheets().stream()
+        .filter(sheet -> isColumns(sheet.name()))
+        .forEach(sheet -> columns.add(sheet, InputFiles.name(path)));
     List<TicketTable> tables = new ArrayList<>();
     for (RawSheet sheet : book.sheets()) {
       if (!isColumns(sheet.name()) && !sheet.rows().isEmpty()) {
@@ -96,8 +101,15 @@ public final class TicketFiles {
         tables.add(table);
       }
     }
-    if (tables.stream().noneMatch(TicketTable::isTable)) {
-      tables.stream().limit(1).forEach(TicketTable::askForHeadings);
+    boolean some = tables.stream().anyMatch(TicketTable::isTable);
+    for (TicketTable table : tables) {
+      if (!table.isTable()) {
+        if (!some || table.isLike()) {
+          table.askForHeadings();
+        } else {
+          table.noteUnread();
+        }
+      }
     }
   }
 

@@ -79,7 +79,15 @@ final class RecordSheets {
 
   /** Returns what a reconciliation rests on, and what was billed in all. */
   static SheetSpec<Fact> basis(Reconciled reconciled) {
-    List<Fact> facts = new ArrayList<>(read(reconciled.version(), reconciled.files()));
+    List<Fact> facts = new ArrayList<>();
+    String currency = reconciled.order().batch().prices().currency();
+    Billed billed = reconciled.result().billed();
+    String rows = "each ticket or bill row once";
+    facts.add(new Fact("", "Billed, ordered goods", billed.ordered().toString(), currency, rows));
+    facts.add(new Fact("", "Billed, not ordered", billed.notOrdered().toString(), currency, rows));
+    facts.add(new Fact("", "Billed, fees", billed.fees().toString(), currency, rows));
+    facts.add(new Fact("", "Billed in all", billed.total().toString(), currency, rows));
+    facts.addAll(read(reconciled.version(), reconciled.files()));
     for (Job job : reconciled.order().batch().jobs()) {
       for (Setting setting : Reconcile.SETTINGS) {
         facts.add(
@@ -89,13 +97,6 @@ final class RecordSheets {
                 Objects.requireNonNull(job.practice().values().get(setting))));
       }
     }
-    String currency = reconciled.order().batch().prices().currency();
-    Billed billed = reconciled.result().billed();
-    String rows = "each ticket or bill row once";
-    facts.add(new Fact("", "Billed, ordered goods", billed.ordered().toString(), currency, rows));
-    facts.add(new Fact("", "Billed, not ordered", billed.notOrdered().toString(), currency, rows));
-    facts.add(new Fact("", "Billed, fees", billed.fees().toString(), currency, rows));
-    facts.add(new Fact("", "Billed in all", billed.total().toString(), currency, rows));
     return basis("What the reconciliation rests on, and what was billed in all.", facts);
   }
 
