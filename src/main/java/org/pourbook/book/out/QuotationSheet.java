@@ -60,26 +60,32 @@ final class QuotationSheet {
 
   private static List<Column<QuoteLine>> where() {
     return List.of(
-        Column.text("Deliver to", 11, QuoteLine::deliverTo),
+        Column.text("Deliver to", 13, QuoteLine::deliverTo),
         Column.cell("Needed by", Look.DATE, 13, line -> Cell.ofDay(line.neededBy())),
-        Column.cell(
-            "Lead days",
-            Look.COUNT,
-            6,
-            line -> line.price().map(price -> Cell.of(price.leadDays())).orElse(Cell.BLANK)),
-        Column.cell(
-            TAXABLE,
-            Look.TEXT,
-            8,
-            line -> line.price().map(price -> Cell.ofYesNo(price.taxable())).orElse(Cell.BLANK)),
-        Column.cell("Tax %", Look.PERCENT, 6, line -> ifOffered(line, line.taxPercent())),
-        Column.cell(TRUCK_FEES, Look.MONEY, 8, QuotationSheet::truckFees),
-        Column.cell(
-            DELIVERY,
-            Look.COUNT,
-            9,
-            line -> line.delivery() == 0 ? Cell.BLANK : Cell.of(line.delivery())),
-        Column.cell("Brought", Look.TEXT, 10, line -> Cell.ofYesNo(line.brought())));
+        Column.onScreen(
+            Column.cell(
+                "Lead days",
+                Look.COUNT,
+                6,
+                line -> line.price().map(price -> Cell.of(price.leadDays())).orElse(Cell.BLANK))),
+        Column.onScreen(
+            Column.cell(
+                TAXABLE,
+                Look.TEXT,
+                8,
+                line ->
+                    line.price().map(price -> Cell.ofYesNo(price.taxable())).orElse(Cell.BLANK))),
+        Column.onScreen(
+            Column.cell("Tax %", Look.PERCENT, 6, line -> ifOffered(line, line.taxPercent()))),
+        Column.onScreen(Column.cell(TRUCK_FEES, Look.MONEY, 8, QuotationSheet::truckFees)),
+        Column.onScreen(
+            Column.cell(
+                DELIVERY,
+                Look.COUNT,
+                9,
+                line -> line.delivery() == 0 ? Cell.BLANK : Cell.of(line.delivery()))),
+        Column.onScreen(
+            Column.cell("Brought", Look.TEXT, 10, line -> Cell.ofYesNo(line.brought()))));
   }
 
   private static boolean isInstead(QuoteLine line) {

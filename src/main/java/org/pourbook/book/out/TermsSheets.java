@@ -202,7 +202,7 @@ final class TermsSheets {
     columns.add(Column.text("Currency", 8, known -> known.batch().prices().currency()));
     columns.add(Column.count("Lines asked", 7, known -> known.quoted().asked().size()));
     columns.add(Column.count("Lines not offered", 8, TermsSheets::missing));
-    columns.add(Column.text("Request", 36, Quote::request));
+    columns.add(Column.onScreen(Column.text("Request", 36, Quote::request)));
     return columns;
   }
 
