@@ -7,7 +7,8 @@ import java.util.Optional;
 /**
  * A truckload of concrete.
  *
- * @param load number within the pour and mix, from 1
+ * @param load number within the pour and mix, from 1; of what is ordered besides, on from the
+ *     earlier order's
  * @param arrives time of day; the date too where the pour is dated
  * @param covers what it fills, in words
  */

@@ -64,21 +64,32 @@ final class Loads {
     for (int i = 0; i < volumes.size(); i++) {
       double volume = volumes.get(i);
       double minutes = busy.getOrDefault(key, 0.0);
-      loads.add(load(order, i, pour, Math.round(minutes), covers.get(i)));
+      int number = loadsBefore(order, supplier) + i + 1;
+      loads.add(load(order, i, number, pour, Math.round(minutes), covers.get(i)));
       busy.put(key, minutes + times.minutesFor(volume));
     }
     tellAge(order, times);
     tellSmallRemainder(order);
   }
 
-  private static Load load(PourOrder order, int i, Pour pour, long minutes, String covers) {
+  /** Returns how many loads an earlier order brings, so that no number is given twice. */
+  private static int loadsBefore(PourOrder order, Supplier supplier) {
+    double truckM3 =
+        supplier.loadSizeM3().orElse(order.portion().job().practice().number(Setting.LOAD_SIZE));
+    return order.portion().before() > 0
+        ? Packs.up(order.portion().before(), truckM3).intValueExact()
+        : 0;
+  }
+
+  private static Load load(
+      PourOrder order, int i, int number, Pour pour, long minutes, String covers) {
     LocalTime arrives = pour.start().plusMinutes(minutes);
     boolean last = i == order.plan().loadsM3().size() - 1;
     return new Load(
         order.portion().job().code(),
         pour.number(),
         mix(order),
-        i + 1,
+        number,
         order.plan().loadsM3().get(i),
         arrives,
         pour.date().map(date -> date.atTime(pour.start()).plusMinutes(minutes)),

@@ -163,6 +163,19 @@ class SupplementBuyerTest {
   }
 
   @Test
+  void loadsBesidesAreNumberedOnFromTheEarlierOnes() {
+    PriceBook plant =
+        book(
+            List.of(Seller.named("S").supplier()),
+            price("concrete", "3000 psi", "S", "yd3", "150.00"));
+    // 22 yd3 came in three loads of at most 10; the 2 yd3 besides are the fourth.
+    Given was = job("A").pour(DAY).concrete(1, "3000 psi", 22, 22);
+    Given is = job("A").pour(DAY).concrete(1, "3000 psi", 24, 24);
+    Supplement more = revise(plant, List.of(was), is);
+    assertEquals(List.of(4), more.besides().loads().stream().map(Load::load).toList());
+  }
+
+  @Test
   void lessGivesWholePacksBackWithTheirTax() {
     Supplement less = revise(NUTS, List.of(nuts("A", 120)), nuts("A", 60));
     assertEquals(List.of("A 3 2 0 1 0.00 10.00"), rows(less));
