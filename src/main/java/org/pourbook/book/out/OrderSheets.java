@@ -25,7 +25,8 @@ final class OrderSheets {
    */
   static List<Sheet> of(Estimate estimate, RulesSheet rules, int most) {
     BatchUnits units = BatchUnits.of(estimate.batch().jobs());
-    TakeoffSheet takeoff = new TakeoffSheet(estimate, rules, most);
+    GivenSheets given = new GivenSheets(estimate, most);
+    TakeoffSheet takeoff = new TakeoffSheet(estimate, rules, given, most);
     MaterialsSheet materials = new MaterialsSheet(estimate, units, takeoff, most);
     OrdersSheet orders = new OrdersSheet(estimate, materials, most);
     OrderTotalsSheet totals = new OrderTotalsSheet(estimate, orders);
@@ -52,7 +53,7 @@ final class OrderSheets {
     sheets.add(CutSheets.cutProof(estimate.bought().cutSheets()));
     sheets.add(rules.spec());
     sheets.add(RecordSheets.basis(estimate));
-    sheets.addAll(GivenSheets.specs(estimate.batch().given()));
+    sheets.addAll(given.sheets());
     sheets.replaceAll(sheet -> sheet instanceof SheetSpec<?> spec ? spec.inSheetsOf(most) : sheet);
     return sheets;
   }

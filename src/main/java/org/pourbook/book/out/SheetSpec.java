@@ -141,8 +141,12 @@ record SheetSpec<R>(
         + there.last();
   }
 
+  boolean isOnOneSheet(Span rows) {
+    return parts.partOf(rows.first() - FIRST_ROW) == parts.partOf(rows.last() - FIRST_ROW);
+  }
+
   private Span inSheet(Span rows) {
-    if (parts.partOf(rows.first() - FIRST_ROW) != parts.partOf(rows.last() - FIRST_ROW)) {
+    if (!isOnOneSheet(rows)) {
       throw new IllegalArgumentException("rows on two sheets: " + rows);
     }
     return new Span(rowInSheet(rows.first()), rowInSheet(rows.last()));
