@@ -37,6 +37,13 @@ public enum InputSheet {
 
   public static final String FROM_ROW = "From row";
 
+  /** How headings end that an order workbook adds beside the cells of a given sheet. */
+  public static final String IN_FIGURES = " in figures";
+
+  public static final String WHEN_RUN = " when run";
+
+  public static final String CHANGED = "Changed since run";
+
   private final String label;
   private final boolean required;
   private final String rowIs;
@@ -53,6 +60,14 @@ public enum InputSheet {
         throw new IllegalStateException("two columns " + column.heading() + " in " + label);
       }
     }
+  }
+
+  /** Returns whether an order workbook adds a column of that heading to a given sheet. */
+  public static boolean isAdded(String heading) {
+    String key = Heading.key(heading);
+    return key.endsWith(Heading.key(IN_FIGURES))
+        || key.endsWith(Heading.key(WHEN_RUN))
+        || key.equals(Heading.key(CHANGED));
   }
 
   /** Returns the sheet's name. */

@@ -49,7 +49,8 @@ public final class Alike {
         quantity.material().flatMap(this::of),
         quantity.pour(),
         quantity.allowancePercent(),
-        of(quantity.unitText()));
+        of(quantity.unitText()),
+        quantity.worked());
   }
 
   private PieceNeed of(PieceNeed piece) {

@@ -5,6 +5,7 @@ import org.pourbook.job.Job;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Section;
 import org.pourbook.job.Setting;
+import org.pourbook.job.Shape;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.Unit;
 import org.pourbook.outline.Figure;
@@ -16,6 +17,7 @@ import org.pourbook.takeoff.rule.SlabVolume;
 /** Compacted base under floors (BASE-1). */
 final class BaseTakeoff {
 
+  private static final String COMPACTED = "compacted base";
   private static final String MATERIAL = "clean stone";
 
   private final Job job;
@@ -65,13 +67,16 @@ final class BaseTakeoff {
 
   private void add(Section section) {
     int times = job.timesOf(section);
-    double areaM2 = areaM2(section);
+    Worked area = area(section);
     double displacedM3 = displacedM3(section);
-    double compactedM3 =
-        CompactedBase.compactedM3(areaM2, section.base().metres(), displacedM3) * times;
-    double kg = CompactedBase.massKg(compactedM3, stone);
+    Worked one =
+        CompactedBase.compacted(area, SectionFigure.BASE.of(section, job.units()), displacedM3);
+    Worked compacted = Floors.counted(job, section, one);
+    double compactedM3 = compacted.value();
+    Worked mass =
+        CompactedBase.mass(new Worked.Other(section.code(), COMPACTED, compactedM3), stone);
     String how =
-        working.area(areaM2)
+        working.area(area.value())
             + " × "
             + working.small(section.base())
             + (displacedM3 > 0 ? " − " + working.volume(displacedM3) + " displaced" : "");
@@ -79,39 +84,66 @@ final class BaseTakeoff {
     String volume = counted + working.times(times) + " = " + working.volume(compactedM3);
     part.add(
         Quantity.told(
-            section.code(),
-            "compacted base",
-            working.volumeUnit().fromBase(compactedM3),
-            working.volumeUnit(),
-            volume,
-            "BASE-1",
-            section.pour()));
-    part.add(ordered(section, compactedM3, kg));
+                section.code(),
+                COMPACTED,
+                working.volumeUnit().fromBase(compactedM3),
+                working.volumeUnit(),
+                volume,
+                "BASE-1",
+                section.pour())
+            .by(compacted));
+    part.add(ordered(section, compactedM3, mass));
   }
 
-  private Quantity ordered(Section section, double compactedM3, double kg) {
+  private Quantity ordered(Section section, double compactedM3, Worked mass) {
+    double kg = mass.value();
     Unit unit = Material.BASE_GRAVEL.unit(job.units());
     double perVolume = unit.fromBase(Unit.TON.toBase(stone.tonPerYd3()) / Unit.YD3.toBase(1));
     double shown = perVolume * working.volumeUnit().toBase(1);
     return Quantity.of(
-        section.code(),
-        "base, " + stone.name() + ", loose",
-        unit.fromBase(kg),
-        unit,
-        working.volume(compactedM3)
-            + " × "
-            + stone.loosePerCompacted()
-            + " × "
-            + Math.round(shown * 1000) / 1000.0
-            + " "
-            + unit.label()
-            + "/"
-            + working.volumeUnit().label()
-            + " = "
-            + working.amount(kg, unit),
-        "BASE-1",
-        key,
-        section.pour());
+            section.code(),
+            "base, " + stone.name() + ", loose",
+            unit.fromBase(kg),
+            unit,
+            working.volume(compactedM3)
+                + " × "
+                + stone.loosePerCompacted()
+                + " × "
+                + Math.round(shown * 1000) / 1000.0
+                + " "
+                + unit.label()
+                + "/"
+                + working.volumeUnit().label()
+                + " = "
+                + working.amount(kg, unit),
+            "BASE-1",
+            key,
+            section.pour())
+        .by(mass);
+  }
+
+  /** The plan with its margin; of a rectangle whose sides are alike, by its sides. */
+  private Worked area(Section section) {
+    double m2 = areaM2(section);
+    Worked byCells = Floors.planArea(job, section);
+    if (section.shape() instanceof Shape.Rectangle && section.kind() != Kind.RECESS) {
+      byCells =
+          side(section, SectionFigure.LENGTH, "W1", "W2")
+              .times(side(section, SectionFigure.WIDTH, "L1", "L2"));
+    }
+    return Worked.orLaid(byCells, m2);
+  }
+
+  /** A side with the margin at its two ends, which are the other sides. */
+  private Worked side(Section section, SectionFigure figure, String first, String last) {
+    double marginM = job.practice().length(Setting.BASE_MARGIN).metres();
+    long margins =
+        Figures.of(section).sides().stream()
+            .filter(side -> side.name().equals(first) || side.name().equals(last))
+            .filter(side -> hasMargin(section, side))
+            .count();
+    Worked bare = figure.of(section, job.units());
+    return margins == 0 ? bare : bare.plus(Worked.of(marginM * margins));
   }
 
   private double areaM2(Section section) {

@@ -117,7 +117,7 @@ final class ConcreteTakeoff {
     return concrete(
         section.code(),
         row.what(),
-        row.m3(),
+        row.worked(),
         row.working(),
         row.rule(),
         key,
@@ -128,29 +128,31 @@ final class ConcreteTakeoff {
   private Quantity pumpLoss(Pour pour, String mix, double lossM3) {
     String how = "pour " + pour.number() + ", once a pour";
     MaterialKey key = Material.CONCRETE.of(mix);
-    return concrete("", "pump loss", lossM3, how, "CON-7", key, pour.number(), 0);
+    return concrete("", "pump loss", new Worked.Laid(lossM3), how, "CON-7", key, pour.number(), 0);
   }
 
   private Quantity concrete(
       String section,
       String what,
-      double m3,
+      Worked worked,
       String how,
       String rule,
       MaterialKey key,
       int pour,
       double allowance) {
     Unit unit = working.volumeUnit();
+    double m3 = worked.value();
     return new Quantity(
-        section,
-        what,
-        unit.fromBase(m3),
-        unit,
-        how + " = " + working.volume(m3),
-        rule,
-        Optional.of(key),
-        pour,
-        OptionalDouble.of(allowance));
+            section,
+            what,
+            unit.fromBase(m3),
+            unit,
+            how + " = " + working.volume(m3),
+            rule,
+            Optional.of(key),
+            pour,
+            OptionalDouble.of(allowance))
+        .by(worked);
   }
 
   private Quantity bags(Pour pour, double allowedM3) {

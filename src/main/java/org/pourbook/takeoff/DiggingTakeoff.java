@@ -6,11 +6,12 @@ import org.pourbook.job.Kind;
 import org.pourbook.job.Section;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.Unit;
-import org.pourbook.outline.Figures;
 import org.pourbook.takeoff.rule.CompactedBase;
 
 /** What is dug out for concrete below the slab's underside, listed as work (BASE-2). */
 final class DiggingTakeoff {
+
+  private static final String RULE = "BASE-2";
 
   /** Named parts of the concrete that lie in ground dug out for them. */
   private static final Set<String> DUG =
@@ -45,30 +46,48 @@ final class DiggingTakeoff {
         new Poured(
             section,
             "recess",
-            Figures.of(section).areaM2() * lower.metres() * times,
+            Floors.counted(job, section, Floors.planArea(job, section).times(lower(job, section))),
             working.plan(section) + " × " + working.small(lower) + working.times(times),
-            "BASE-2"));
+            RULE));
+  }
+
+  /** How far a recess's underside lies below its parent's [m]. */
+  private static Worked lower(Job job, Section recess) {
+    return SectionFigure.DROP
+        .of(recess, job.units())
+        .plus(Floors.thickness(job, recess))
+        .minus(Floors.thickness(job, Floors.parent(job, recess)));
   }
 
   private void add(Poured row) {
     if (row.m3() > 0) {
-      double looseM3 = CompactedBase.looseM3(row.m3());
       String bank = working.volume(row.m3());
-      told(row, "bank", row.m3(), row.working() + " = " + bank);
-      told(row, "loose", looseM3, bank + " × 1.25 = " + working.volume(looseM3));
+      Worked dug =
+          row.rule().equals(RULE)
+              ? row.worked()
+              : new Worked.Other(row.section().code(), row.what(), row.m3());
+      told(row, "bank", dug, row.working() + " = " + bank);
+      Worked loose =
+          CompactedBase.loose(new Worked.Other(row.section().code(), name(row, "bank"), row.m3()));
+      told(row, "loose", loose, bank + " × 1.25 = " + working.volume(loose.value()));
     }
   }
 
-  private void told(Poured row, String state, double m3, String how) {
+  private static String name(Poured row, String state) {
+    return "digging, " + row.what() + ", " + state;
+  }
+
+  private void told(Poured row, String state, Worked worked, String how) {
     Unit unit = working.volumeUnit();
     part.add(
         Quantity.told(
-            row.section().code(),
-            "digging, " + row.what() + ", " + state,
-            unit.fromBase(m3),
-            unit,
-            how,
-            "BASE-2",
-            row.section().pour()));
+                row.section().code(),
+                name(row, state),
+                unit.fromBase(worked.value()),
+                unit,
+                how,
+                RULE,
+                row.section().pour())
+            .by(worked));
   }
 }

@@ -3,9 +3,11 @@ package org.pourbook.takeoff;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.pourbook.job.Edge;
+import org.pourbook.job.Job;
 import org.pourbook.job.Practice;
 import org.pourbook.job.Section;
 import org.pourbook.job.Setting;
+import org.pourbook.job.Shape;
 import org.pourbook.measure.Length;
 import org.pourbook.outline.Figure;
 import org.pourbook.outline.FigureSide;
@@ -45,6 +47,24 @@ record EdgeBelow(Edge edge, Figure figure, Length depth, Length width, double sl
   /** Returns what lies within a distance below the underside. */
   Prismatoid upper(Length within) {
     return between(depth.minus(within).max(Length.ZERO), depth);
+  }
+
+  /** Returns the volume of the whole body: of a rectangle by its closed form [m3]. */
+  Worked worked(Job job, Section section, Prismatoid body) {
+    double m3 = body.volumeM3();
+    if (!(section.shape() instanceof Shape.Rectangle) || edge.sides().run().isPresent()) {
+      return new Worked.Laid(m3);
+    }
+    int lengths = (edge.sides().has("L1") ? 1 : 0) + (edge.sides().has("L2") ? 1 : 0);
+    int widths = (edge.sides().has("W1") ? 1 : 0) + (edge.sides().has("W2") ? 1 : 0);
+    Worked along = SectionFigure.LENGTH.of(section, job.units()).times(lengths);
+    Worked across = SectionFigure.WIDTH.of(section, job.units()).times(widths);
+    Worked sides = lengths == 0 ? across : widths == 0 ? along : along.plus(across);
+    Worked below =
+        SectionFigure.EDGE_DEPTH.of(section, job.units()).minus(Floors.thickness(job, section));
+    Worked bottom = SectionFigure.EDGE_WIDTH.of(section, job.units());
+    return Worked.orLaid(
+        TurnedDownEdge.ofRectangle(sides, lengths * widths, bottom, slope, below), m3);
   }
 
   private Prismatoid between(Length from, Length to) {

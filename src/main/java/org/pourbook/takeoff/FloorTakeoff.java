@@ -9,6 +9,8 @@ import org.pourbook.takeoff.rule.Finishing;
 /** Plan areas, finishing by finish, and curing of floors (CON-1, FIN-1). */
 final class FloorTakeoff {
 
+  private static final String PLAN_AREA = "plan area";
+
   private final Job job;
   private final Working working;
   private final boolean laborPriced;
@@ -29,62 +31,77 @@ final class FloorTakeoff {
 
   private void add(Section section) {
     int times = job.timesOf(section);
-    double areaM2 = Floors.ownAreaM2(job, section) * times;
+    Worked own = Floors.counted(job, section, Floors.ownArea(job, section));
+    double areaM2 = own.value();
+    Worked asTold = new Worked.Other(section.code(), PLAN_AREA, areaM2);
     double recessesM2 = Floors.recessesM2(job, section);
     String how =
         recessesM2 > 0
             ? "(" + working.plan(section) + " − " + working.area(recessesM2) + " recesses)"
             : working.plan(section);
     String area = working.area(areaM2);
-    told(section, "plan area", areaM2, how + working.times(times) + " = " + area, "CON-1");
+    told(section, PLAN_AREA, own, how + working.times(times) + " = " + area, "CON-1");
     if (section.finish() != Finish.NONE) {
       String what = section.finish().label() + " finish";
-      told(section, what, areaM2, how + working.times(times) + " = " + area, "FIN-1");
+      told(section, what, asTold, how + working.times(times) + " = " + area, "FIN-1");
       if (laborPriced) {
-        labor(section, areaM2);
+        labor(section, asTold);
       }
     }
-    double curingM3 = Finishing.curingCompoundM3(areaM2);
+    curing(section, asTold);
+  }
+
+  private void curing(Section section, Worked area) {
+    Worked curing = Finishing.curingCompound(area);
     Unit unit = Material.CURING_COMPOUND.unit(job.units());
     part.add(
         Quantity.of(
-            section.code(),
-            "curing compound",
-            unit.fromBase(curingM3),
-            unit,
-            area + " ÷ " + perCuringUnit(unit) + " = " + working.amount(curingM3, unit),
-            "FIN-1",
-            Material.CURING_COMPOUND.of(""),
-            section.pour()));
+                section.code(),
+                "curing compound",
+                unit.fromBase(curing.value()),
+                unit,
+                working.area(area.value())
+                    + " ÷ "
+                    + perCuringUnit(unit)
+                    + " = "
+                    + working.amount(curing.value(), unit),
+                "FIN-1",
+                Material.CURING_COMPOUND.of(""),
+                section.pour())
+            .by(curing));
   }
 
   private String perCuringUnit(Unit unit) {
-    double m2 = unit.toBase(1) / Finishing.curingCompoundM3(1);
+    double m2 = unit.toBase(1) / Finishing.curingCompound(Worked.of(1)).value();
     return working.area(m2) + "/" + unit.label();
   }
 
-  private void labor(Section section, double areaM2) {
-    double hours = Finishing.hours(areaM2);
+  private void labor(Section section, Worked area) {
+    double areaM2 = area.value();
+    Worked worked = Finishing.hours(area);
+    double hours = worked.value();
     part.add(
         Quantity.of(
-            section.code(),
-            "finishing labor",
-            hours,
-            Unit.HOUR,
-            working.area(areaM2)
-                + " ÷ "
-                + working.area(areaM2 / hours)
-                + "/hour = "
-                + working.amount(hours, Unit.HOUR),
-            "FIN-1",
-            Material.FINISHING_LABOR.of(""),
-            section.pour()));
+                section.code(),
+                "finishing labor",
+                hours,
+                Unit.HOUR,
+                working.area(areaM2)
+                    + " ÷ "
+                    + working.area(areaM2 / hours)
+                    + "/hour = "
+                    + working.amount(hours, Unit.HOUR),
+                "FIN-1",
+                Material.FINISHING_LABOR.of(""),
+                section.pour())
+            .by(worked));
   }
 
-  private void told(Section section, String what, double areaM2, String how, String rule) {
+  private void told(Section section, String what, Worked area, String how, String rule) {
     Unit unit = working.areaUnit();
     part.add(
         Quantity.told(
-            section.code(), what, unit.fromBase(areaM2), unit, how, rule, section.pour()));
+                section.code(), what, unit.fromBase(area.value()), unit, how, rule, section.pour())
+            .by(area));
   }
 }

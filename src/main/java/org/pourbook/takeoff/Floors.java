@@ -18,20 +18,58 @@ final class Floors {
 
   private Floors() {}
 
+  /** Returns the plan area of one section [m2]. */
+  static Worked planArea(Job job, Section section) {
+    if (section.shape() instanceof Shape.Rectangle) {
+      return SectionFigure.LENGTH
+          .of(section, job.units())
+          .times(SectionFigure.WIDTH.of(section, job.units()));
+    }
+    if (section.shape() instanceof Shape.Round) {
+      Worked diameter = SectionFigure.DIAMETER.of(section, job.units());
+      return diameter.times(diameter).times(Math.PI / 4);
+    }
+    return new Worked.Laid(Figures.of(section).areaM2());
+  }
+
+  static Worked thickness(Job job, Section section) {
+    return SectionFigure.THICKNESS.of(section, job.units());
+  }
+
+  /** Returns an amount of one section, of a part in one parent, as often as there is one. */
+  static Worked counted(Job job, Section section, Worked one) {
+    Worked counted = one.times(SectionFigure.COUNT.of(section, job.units()));
+    return section.partOf().isEmpty()
+        ? counted
+        : counted.times(SectionFigure.COUNT.of(parent(job, section), job.units()));
+  }
+
+  /** Returns the area of one section's own top, its recesses taken out [m2]. */
+  static Worked ownArea(Job job, Section section) {
+    Worked recesses = Worked.of(0);
+    for (Section part : job.partsOf(section)) {
+      if (part.kind() == Kind.RECESS) {
+        recesses =
+            recesses.plus(planArea(job, part).times(SectionFigure.COUNT.of(part, job.units())));
+      }
+    }
+    return SlabVolume.ownArea(planArea(job, section), recesses);
+  }
+
   /** Returns the area of one section's own top, its recesses taken out [m2]. */
   static double ownAreaM2(Job job, Section section) {
-    return SlabVolume.ownAreaM2(Figures.of(section).areaM2(), recessesM2(job, section));
+    return ownArea(job, section).value();
   }
 
   /**
    * Returns the volume of one floor at its thickness, its recesses taken out, with its fall [m3].
    */
   static double designM3(Job job, Section section) {
-    double areaM2 = ownAreaM2(job, section);
-    double flatM3 = SlabVolume.flatM3(areaM2, section.thickness().metres());
+    Worked area = ownArea(job, section);
+    double flatM3 = SlabVolume.flat(area, thickness(job, section)).value();
     return section.baseFollows()
         ? flatM3
-        : flatM3 + SlabVolume.fallM3(areaM2, section.fall(), Figures.of(section).extentXM());
+        : flatM3 + SlabVolume.fallM3(area.value(), section.fall(), Figures.of(section).extentXM());
   }
 
   /** Returns the area of the recesses in one section [m2]. */

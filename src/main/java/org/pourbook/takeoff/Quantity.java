@@ -19,6 +19,7 @@ import org.pourbook.measure.Unit;
  *     the material's allowance
  * @param unitText the unit's word in workbooks; of an extra as written ({@code day}), {@code unit}
  *     then being EACH where the word is no unit
+ * @param worked the amount in the base unit of {@code unit} with its arithmetic
  */
 public record Quantity(
     String section,
@@ -30,7 +31,34 @@ public record Quantity(
     Optional<MaterialKey> material,
     int pour,
     OptionalDouble allowancePercent,
-    String unitText) {
+    String unitText,
+    Worked worked) {
+
+  /** Makes a quantity that no short formula gives. */
+  public Quantity(
+      String section,
+      String what,
+      double amount,
+      Unit unit,
+      String working,
+      String rule,
+      Optional<MaterialKey> material,
+      int pour,
+      OptionalDouble allowancePercent,
+      String unitText) {
+    this(
+        section,
+        what,
+        amount,
+        unit,
+        working,
+        rule,
+        material,
+        pour,
+        allowancePercent,
+        unitText,
+        new Worked.Laid(unit.toBase(amount)));
+  }
 
   /** Makes a quantity whose unit is written as workbooks write it. */
   public Quantity(
@@ -80,5 +108,21 @@ public record Quantity(
         Optional.of(material),
         pour,
         OptionalDouble.empty());
+  }
+
+  /** Returns the same with the arithmetic that gives its amount. */
+  public Quantity by(Worked arithmetic) {
+    return new Quantity(
+        section,
+        what,
+        amount,
+        unit,
+        working,
+        rule,
+        material,
+        pour,
+        allowancePercent,
+        unitText,
+        arithmetic);
   }
 }

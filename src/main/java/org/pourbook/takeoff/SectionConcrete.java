@@ -8,6 +8,7 @@ import org.pourbook.job.Job;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Section;
 import org.pourbook.job.Setting;
+import org.pourbook.job.Shape;
 import org.pourbook.measure.Length;
 import org.pourbook.outline.Figure;
 import org.pourbook.outline.Figures;
@@ -84,24 +85,25 @@ final class SectionConcrete {
     double oneM3 = depth.volumeM3();
     String how = depth.working(working) + working.times(times);
     OptionalDouble allowance = OptionalDouble.of(depth.allowancePercent(job.practice()));
-    rows.add(new Poured(section, MEASURED, oneM3 * times, how, "CON-10", allowance));
+    rows.add(
+        new Poured(section, MEASURED, new Worked.Laid(oneM3 * times), how, "CON-10", allowance));
   }
 
   private void flat(String what, String rule) {
     add(
         what,
-        SlabVolume.flatM3(figure.areaM2(), section.thickness().metres()),
+        SlabVolume.flat(area(), Floors.thickness(job, section)),
         working.plan(section) + " × " + working.small(section.thickness()),
         rule);
   }
 
   private void takenOut(Section recess) {
-    double m3 =
-        SlabVolume.flatM3(Figures.of(recess).areaM2(), section.thickness().metres())
-            * recess.count();
+    Worked one =
+        SlabVolume.flat(Floors.planArea(job, recess), Floors.thickness(job, section))
+            .times(SectionFigure.COUNT.of(recess, job.units()));
     add(
         "recess " + recess.code() + " taken out",
-        -m3,
+        one.times(-1),
         "− "
             + working.plan(recess)
             + " × "
@@ -117,7 +119,7 @@ final class SectionConcrete {
     double areaM2 = Floors.ownAreaM2(job, section);
     add(
         "fall of the top",
-        SlabVolume.fallM3(areaM2, section.fall(), figure.extentXM()),
+        new Worked.Laid(SlabVolume.fallM3(areaM2, section.fall(), figure.extentXM())),
         working.area(areaM2)
             + " × "
             + working.small(Length.ofMetres(section.fall() * figure.extentXM()))
@@ -130,7 +132,11 @@ final class SectionConcrete {
         .ifPresent(
             below -> {
               Prismatoid body = below.whole();
-              add(EDGE, body.volumeM3(), EdgeBelow.working(body, working), "CON-3");
+              add(
+                  EDGE,
+                  below.worked(job, section, body),
+                  EdgeBelow.working(body, working),
+                  "CON-3");
             });
   }
 
@@ -142,7 +148,7 @@ final class SectionConcrete {
     if (m3 > 0) {
       add(
           "bank of the recess",
-          m3,
+          new Worked.Laid(m3),
           working.run(sidesM)
               + " × "
               + Working.number(slope)
@@ -160,7 +166,7 @@ final class SectionConcrete {
     String depth = working.small(below);
     add(
         section.kind().label(),
-        SlabVolume.thickeningM3(figure.areaM2() / widthM, widthM, slope, 0, below.metres()),
+        thickening(slope),
         working.run(figure.areaM2() / widthM)
             + " × ("
             + working.small(Length.ofMetres(widthM))
@@ -174,21 +180,41 @@ final class SectionConcrete {
         "CON-5");
   }
 
+  private Worked thickening(double slope) {
+    Length below = Floors.below(job, section);
+    double widthM = Floors.widthM(section);
+    if (section.shape() instanceof Shape.Rectangle && below.isPositive()) {
+      Worked depth =
+          Floors.thickness(job, section).minus(Floors.thickness(job, Floors.parent(job, section)));
+      return SlabVolume.thickening(
+          SectionFigure.LENGTH.of(section, job.units()),
+          SectionFigure.WIDTH.of(section, job.units()),
+          slope,
+          depth);
+    }
+    return new Worked.Laid(
+        SlabVolume.thickeningM3(figure.areaM2() / widthM, widthM, slope, 0, below.metres()));
+  }
+
+  private Worked area() {
+    return Floors.planArea(job, section);
+  }
+
   private void footing() {
     add(
         section.kind().label(),
-        SlabVolume.footingM3(figure.areaM2(), section.thickness().metres()),
+        SlabVolume.footing(area(), Floors.thickness(job, section)),
         working.plan(section) + " × " + working.small(section.thickness()),
         "CON-5");
   }
 
-  private void add(String what, double oneM3, String how, String rule) {
+  private void add(String what, Worked one, String how, String rule) {
     String counted = times == 1 || !how.contains(" + ") ? how : "(" + how + ")";
     OptionalDouble allowance =
         measured.isPresent()
             ? OptionalDouble.of(job.practice().number(Setting.SPILL))
             : OptionalDouble.empty();
-    rows.add(
-        new Poured(section, what, oneM3 * times, counted + working.times(times), rule, allowance));
+    Worked all = Floors.counted(job, section, one);
+    rows.add(new Poured(section, what, all, counted + working.times(times), rule, allowance));
   }
 }

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.io.StringWriter;
@@ -403,6 +405,33 @@ class ReviseCommandTest {
     assertTrue(out.startsWith("0 changes, 0.00 ordered besides, 0.00 to send back"), out);
     assertEquals(0, revise(with, JOBS), err);
     assertEquals("Practice", sheet("Changes found").get(0).get("Sheet"));
+  }
+
+  @Test
+  void sheetsThatTheOfficeAddedAreSkippedWithANote() throws IOException {
+    Path more = folder.resolve("more.xlsx");
+    try (InputStream from = Files.newInputStream(order);
+        Workbook workbook = WorkbookFactory.create(from);
+        OutputStream to = Files.newOutputStream(more)) {
+      workbook.createSheet("Phone list").createRow(0).createCell(0).setCellValue("plant");
+      workbook.write(to);
+    }
+    assertEquals(0, revise(more, JOBS), err);
+    assertTrue(err.contains("Phone list"), err);
+    assertTrue(!err.contains("older version"), err);
+  }
+
+  @Test
+  void anOrderOfAnOlderVersionIsReadAndToldApart() throws IOException {
+    Path older = folder.resolve("older.xlsx");
+    try (InputStream from = Files.newInputStream(order);
+        Workbook workbook = WorkbookFactory.create(from);
+        OutputStream to = Files.newOutputStream(older)) {
+      workbook.removeSheetAt(workbook.getSheetIndex("Checks"));
+      workbook.write(to);
+    }
+    assertEquals(0, revise(older, JOBS), err);
+    assertTrue(err.contains("older version"), err);
   }
 
   @Test

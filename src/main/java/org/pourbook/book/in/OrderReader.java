@@ -33,6 +33,7 @@ public final class OrderReader {
           "Summary",
           "Problems",
           "Cautions",
+          "Checks",
           MATERIALS,
           "Orders",
           "Order totals",
@@ -52,6 +53,9 @@ public final class OrderReader {
           "Plans",
           "Changes found",
           TicketColumns.SHEET);
+
+  /** Sheets of which an order workbook or a supplement that this version wrote has one. */
+  private static final List<String> NEWER = List.of("Checks", "Changes found");
 
   private final List<Problem> problems = new ArrayList<>();
   private final Map<Key, Draft> drafts = new LinkedHashMap<>();
@@ -84,6 +88,7 @@ public final class OrderReader {
     Checked<Batch> batch = JobsReader.read(path, Optional.empty());
     batch.problems().stream().filter(Problem::refused).forEach(reader.problems::add);
     reader.noteOthers(book);
+    reader.noteOlder(book);
     HeadedRows materials = HeadedRows.of(book, MATERIALS, HEADINGS);
     if (materials.rows().isEmpty()) {
       throw new UnreadableFile(path + " has a sheet Materials without its headings or rows");
@@ -105,6 +110,20 @@ public final class OrderReader {
   static boolean isOfMaterials(Place place) {
     String sheet = place.sheet().replaceFirst("(?i)\\.csv$", "");
     return HeadedRows.isNamed(sheet, MATERIALS);
+  }
+
+  /** Notes an order workbook of a version that wrote no Checks; it is read by its headings. */
+  private void noteOlder(RawBook book) {
+    if (NEWER.stream()
+        .noneMatch(sheet -> book.names().stream().anyMatch(n -> HeadedRows.isNamed(n, sheet)))) {
+      problems.add(
+          new Problem(
+              Place.ofSheet(NEWER.get(0)),
+              "",
+              "an order workbook of an older version: it has no sheet " + NEWER.get(0),
+              "one that this version wrote; it is read by its headings all the same",
+              Effect.NOTE));
+    }
   }
 
   private void noteOthers(RawBook book) {

@@ -120,6 +120,8 @@ final class TableReader {
       } else if (given && key.equals(FROM_ROW)) {
         fromRowAt = at;
         hidden++;
+      } else if (given && InputSheet.isAdded(heading)) {
+        hidden++;
       } else if (!heading.isEmpty()) {
         headed.add(new HeadedColumn(at, at - hidden, heading, sheet.column(heading)));
       }

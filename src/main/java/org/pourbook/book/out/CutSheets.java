@@ -16,6 +16,8 @@ import org.pourbook.measure.UnitSystem;
 /** How boards and bars are cut from stock, and how near to the best possible that is. */
 final class CutSheets {
 
+  static final String PIECES = "Pieces";
+
   private CutSheets() {}
 
   /**
@@ -48,6 +50,14 @@ final class CutSheets {
             row -> Optional.of(row.pattern().stock().length())));
     columns.add(Column.onScreen(Column.text("From", 12, CutSheets::from)));
     columns.add(Column.count("Pieces of stock", 8, row -> row.pattern().times()));
+    columns.add(Column.onScreen(Column.<Row>count(PIECES, 7, CutSheets::pieces).inTotal()));
+    columns.add(
+        Column.onScreen(
+            Column.number(
+                units.lengthHeading(PourSheets.WORKED_OUT_FOR),
+                Look.NUMBER,
+                9,
+                row -> BatchUnits.length(lengthOf(row.sheet()), row.units()))));
     columns.add(Column.count("Set-up", 6, Row::setUp));
     columns.add(Column.text("Cuts", 32, CutSheets::cuts));
     columns.add(Column.text("Goes to", 46, CutSheets::goesTo));
@@ -60,9 +70,27 @@ final class CutSheets {
     columns.add(Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK));
     return SheetSpec.landscape(
         "Cut list",
-        "How each stock piece is cut; one set-up of the saw after the other. Tick when done.",
+        "How each stock piece is cut; one set-up of the saw after the other. Tick when done. It holds"
+            + " for the sizes as the tool read them.",
         columns,
         rows);
+  }
+
+  /** Returns the pieces that a row's stock is cut into. */
+  static int pieces(Row row) {
+    return row.pattern().times()
+        * row.pattern().cuts().stream().mapToInt(CutResult.Cut::count).sum();
+  }
+
+  /** Returns the length of all pieces that a plan was made for. */
+  private static Length lengthOf(CutSheet sheet) {
+    Length all = Length.ZERO;
+    for (CutResult.Pattern pattern : sheet.patterns()) {
+      for (CutResult.Cut cut : pattern.cuts()) {
+        all = all.plus(cut.length().times((long) pattern.times() * cut.count()));
+      }
+    }
+    return all;
   }
 
   /** Returns the cuts of one stock piece, longest first: {@code 2 x 13'-7 1/8" + 1 x 4'-0"}. */

@@ -1,68 +1,84 @@
 package org.pourbook.book.out;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.pourbook.book.InputSheet;
+import org.pourbook.desk.Estimate;
 import org.pourbook.job.GivenSheet;
-import org.pourbook.job.GivenSheet.GivenCell;
-import org.pourbook.job.GivenSheet.GivenRow;
+import org.pourbook.job.Section;
+import org.pourbook.problem.Place;
+import org.pourbook.takeoff.SectionFigure;
 
-/** The input as it was read, from which later commands work. */
+/** The input as it was read, from which later commands work and on which Takeoff's amounts rest. */
 final class GivenSheets {
 
-  private static final int LEAST_WIDTH = 8;
-  private static final int MOST_WIDTH = 28;
+  private final Map<String, GivenTable> tables = new LinkedHashMap<>();
 
-  private GivenSheets() {}
-
-  static List<SheetSpec<GivenRow>> specs(List<GivenSheet> given) {
-    return given.stream().map(GivenSheets::spec).toList();
-  }
-
-  private static SheetSpec<GivenRow> spec(GivenSheet given) {
-    List<Column<GivenRow>> columns = new ArrayList<>();
-    for (int i = 0; i < given.headings().size(); i++) {
-      int index = i;
-      columns.add(
-          Column.cell(
-              given.headings().get(i),
-              Look.GIVEN,
-              width(given, i),
-              row -> index < row.cells().size() ? cell(row.cells().get(index)) : Cell.BLANK));
+  GivenSheets(Estimate estimate, int most) {
+    for (GivenSheet given : estimate.batch().given()) {
+      boolean sections = given.name().equals(InputSheet.SECTIONS.label());
+      tables.put(
+          given.name(),
+          GivenTable.of(
+              given,
+              sections ? new SectionFigures(given, estimate.takeOffs()).columns() : List.of(),
+              most));
     }
-    columns.add(Column.text(InputSheet.FROM_SHEET, 12, GivenRow::fromSheet));
-    columns.add(Column.count(InputSheet.FROM_ROW, 8, GivenRow::fromRow));
-    return SheetSpec.landscape(
-        InputSheet.GIVEN + given.name(),
-        "The input as it was read; later commands work from it.",
-        columns,
-        given.rows());
   }
 
-  private static int width(GivenSheet given, int column) {
-    int width = LEAST_WIDTH;
-    for (GivenRow row : given.rows()) {
-      if (column < row.cells().size() && row.cells().get(column) instanceof GivenCell.Text text) {
-        width = Math.max(width, text.text().length() + 1);
+  /** Returns the sheets of a workbook that rests on them no further. */
+  static List<Sheet> plain(List<GivenSheet> given) {
+    return given.stream().<Sheet>map(GivenTable::plain).toList();
+  }
+
+  List<Sheet> sheets() {
+    return tables.values().stream().<Sheet>map(GivenTable::spec).toList();
+  }
+
+  /** Returns the cell that holds a section's size in figures, if the input has its column. */
+  Optional<String> figure(Section section, SectionFigure figure) {
+    return figure(section, figure.heading());
+  }
+
+  /** Returns the cell that holds the waste of a section, if the input has its column. */
+  Optional<String> waste(Section section) {
+    return figure(section, SectionFigures.WASTE);
+  }
+
+  private Optional<String> figure(Section section, String heading) {
+    return Optional.ofNullable(tables.get(InputSheet.SECTIONS.label()))
+        .filter(table -> table.heading(heading).isPresent())
+        .flatMap(
+            table ->
+                table
+                    .rowFrom(section.place().sheet(), section.place().row() + 1)
+                    .map(row -> table.spec().cell(row, SectionFigures.inFigures(heading))));
+  }
+
+  /** Returns a link to the row of the input that stood in a place: {@code Given Sections 7}. */
+  Cell link(Place place) {
+    for (GivenTable table : tables.values()) {
+      Optional<Integer> row = table.rowFrom(place.sheet(), place.row() + 1);
+      if (row.isPresent()) {
+        String there = table.spec().place(new Span(row.get(), row.get()), 1).replaceAll(":.*", "");
+        String text = table.spec().name() + " " + table.spec().rowInSheet(row.get());
+        return Cell.formula("HYPERLINK(\"#" + there + "\",\"" + text + "\")", text);
       }
     }
-    return Math.min(width, MOST_WIDTH);
+    return Cell.BLANK;
   }
 
-  private static Cell cell(GivenCell given) {
-    if (given instanceof GivenCell.Text text) {
-      return Cell.of(text.text());
-    } else if (given instanceof GivenCell.Number number) {
-      return Cell.of(number.number());
-    } else if (given instanceof GivenCell.Date date) {
-      return new Cell.Day(date.date());
-    } else if (given instanceof GivenCell.Time time) {
-      return new Cell.Clock(time.time());
-    } else if (given instanceof GivenCell.YesNo yesNo) {
-      return new Cell.YesNo(yesNo.yes());
-    } else if (given instanceof GivenCell.Error error) {
-      return Cell.of(error.code());
-    }
-    return Cell.BLANK;
+  /**
+   * Returns the cells that count a job's changes, a range for each sheet that has rows of it.
+   *
+   * @param job empty for the rows that belong to no job
+   */
+  List<String> changed(String job) {
+    List<String> ranges = new ArrayList<>();
+    tables.values().forEach(table -> table.changed(job).ifPresent(ranges::add));
+    return ranges;
   }
 }

@@ -21,6 +21,10 @@ enum Look {
   /** Words that a formula gives; a formula in a cell of format text would turn into its text. */
   WORDS(Ink.TEXT, 9, false, Line.ROW, "General"),
   LINK(Ink.ACCENT, 9, false, Line.ROW, "General"),
+  /** A word that tells whether all is well; where not, it turns red. */
+  LIGHT(Ink.TEXT, 9, true, Line.ROW, "General"),
+  /** The same for a whole workbook, beside its title. */
+  LIGHT_OF_ALL(Ink.TEXT, 9, true, Line.NONE, "General"),
   /** A box to tick. */
   TICK(Ink.TEXT, 9, false, Line.BOX, "@"),
   /** A value as the input held it. */

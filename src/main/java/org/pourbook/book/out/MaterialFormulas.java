@@ -47,7 +47,15 @@ final class MaterialFormulas {
     }
     double byFormula = line.net().getAsDouble() * (1 + line.allowancePercent().getAsDouble() / 100);
     return Cell.live(
-        at.cell(MaterialsSheet.NET) + "*(1+" + at.cell(MaterialsSheet.ALLOWANCE) + "/100)",
+        at.cell(MaterialsSheet.NET)
+            + "*(1+"
+            + at.cell(MaterialsSheet.ALLOWANCE)
+            + "/100)"
+            + takeoff
+                .rowsOf(Need.of(line))
+                .flatMap(takeoff::ownWaste)
+                .map(waste -> "+" + waste)
+                .orElse(""),
         byFormula,
         line.needed());
   }

@@ -2,6 +2,7 @@ package org.pourbook.book.out;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.pourbook.buy.Load;
 import org.pourbook.desk.Estimate;
 import org.pourbook.plan.JobDrawing;
 
@@ -25,22 +26,34 @@ final class OrderSheets {
    */
   static List<Sheet> of(Estimate estimate, RulesSheet rules, int most) {
     BatchUnits units = BatchUnits.of(estimate.batch().jobs());
-    TakeoffSheet takeoff = new TakeoffSheet(estimate, rules, most);
+    GivenSheets given = new GivenSheets(estimate, most);
+    TakeoffSheet takeoff = new TakeoffSheet(estimate, rules, given, most);
     MaterialsSheet materials = new MaterialsSheet(estimate, units, takeoff, most);
     OrdersSheet orders = new OrdersSheet(estimate, materials, most);
     OrderTotalsSheet totals = new OrderTotalsSheet(estimate, orders);
     List<Sheet> sheets = new ArrayList<>();
-    sheets.add(SummarySheet.spec(estimate, units, takeoff, materials, totals));
+    SheetSpec<SummarySheet.Row> summary =
+        SummarySheet.spec(estimate, units, takeoff, materials, totals).inSheetsOf(most);
+    SheetSpec<Load> loads = PourSheets.loads(estimate, units).together(Load::job, most);
+    SheetSpec<CutSheets.Row> cuts =
+        CutSheets.cutList(estimate.bought().cutSheets(), units).inSheetsOf(most);
+    SheetSpec<ChecksSheet.Check> checks =
+        ChecksSheet.spec(
+            estimate,
+            new ChecksSheet.Sheets(
+                units, summary, materials, orders.spec(), totals.spec(), loads, cuts, given));
+    sheets.add(summary.withLight(ChecksSheet.light(checks)));
     sheets.add(RecordSheets.problems(estimate));
     sheets.add(PourSheets.cautions(estimate));
+    sheets.add(checks);
     sheets.add(materials.spec());
     sheets.add(orders.spec());
     sheets.add(totals.spec());
     sheets.add(new OrderPages(orders, totals));
     sheets.add(PourSheets.readyList(estimate));
-    sheets.add(PourSheets.loads(estimate, units));
+    sheets.add(loads);
     sheets.add(PourSheets.pourPlan(estimate, units));
-    sheets.add(CutSheets.cutList(estimate.bought().cutSheets(), units));
+    sheets.add(cuts);
     sheets.add(CutSheets.offcuts(estimate.bought().offcuts(), units));
     sheets.add(SteelSheets.barList(estimate, units));
     sheets.add(SteelSheets.bolts(estimate, units));
@@ -52,7 +65,7 @@ final class OrderSheets {
     sheets.add(CutSheets.cutProof(estimate.bought().cutSheets()));
     sheets.add(rules.spec());
     sheets.add(RecordSheets.basis(estimate));
-    sheets.addAll(GivenSheets.specs(estimate.batch().given()));
+    sheets.addAll(given.sheets());
     sheets.replaceAll(sheet -> sheet instanceof SheetSpec<?> spec ? spec.inSheetsOf(most) : sheet);
     return sheets;
   }

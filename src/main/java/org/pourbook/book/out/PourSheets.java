@@ -18,6 +18,11 @@ import org.pourbook.takeoff.TakeOff;
 /** What counts on pour day: truckloads, the ready list, cautions. */
 final class PourSheets {
 
+  static final String VOLUME = "Volume";
+
+  /** Heading of the quantity for which the tool worked out a sheet's rows. */
+  static final String WORKED_OUT_FOR = "Worked out for";
+
   private PourSheets() {}
 
   static SheetSpec<Load> loads(Estimate estimate, BatchUnits units) {
@@ -33,7 +38,7 @@ final class PourSheets {
     columns.add(Column.count("Load", 6, Load::load));
     columns.add(
         Column.number(
-            units.volumeHeading("Volume"),
+            units.volumeHeading(VOLUME),
             Look.NUMBER,
             9,
             load -> BatchUnits.volume(load.volumeM3(), of(systems, load))));
@@ -46,11 +51,29 @@ final class PourSheets {
     columns.add(Column.cell("Arrives", Look.TIME, 10, load -> new Cell.Clock(load.arrives())));
     columns.add(Column.text("Covers", 44, Load::covers));
     columns.add(Column.text("Note", 34, Load::note));
+    Map<List<Object>, Double> orders = new HashMap<>();
+    estimate
+        .bought()
+        .loads()
+        .forEach(load -> orders.merge(pourOf(load), load.volumeM3(), Double::sum));
+    columns.add(
+        Column.onScreen(
+            Column.number(
+                units.volumeHeading(WORKED_OUT_FOR),
+                Look.NUMBER,
+                9,
+                load ->
+                    BatchUnits.volume(orders.getOrDefault(pourOf(load), 0.0), of(systems, load)))));
     return SheetSpec.landscape(
         "Loads",
-        "The truckloads of each pour, in the order of coming.",
+        "The truckloads of each pour, in the order of coming. They hold for the order that the tool"
+            + " worked out; Checks tells when Materials orders another.",
         columns,
         estimate.bought().loads());
+  }
+
+  private static List<Object> pourOf(Load load) {
+    return List.of(load.job(), load.pour(), load.mix());
   }
 
   private static UnitSystem of(Map<String, UnitSystem> systems, Load load) {
@@ -82,13 +105,29 @@ final class PourSheets {
             Look.NUMBER,
             9,
             row -> BatchUnits.volume(row.item().volumeM3(), row.units())));
+    Map<List<Object>, Double> sections = new HashMap<>();
+    List<SteelSheets.Of<Strip>> rows = SteelSheets.rows(estimate, TakeOff::strips);
+    rows.forEach(row -> sections.merge(sectionOf(row), row.item().volumeM3(), Double::sum));
+    columns.add(
+        Column.onScreen(
+            Column.number(
+                units.volumeHeading(WORKED_OUT_FOR),
+                Look.NUMBER,
+                9,
+                row ->
+                    BatchUnits.volume(sections.getOrDefault(sectionOf(row), 0.0), row.units()))));
     columns.add(Column.cell("Start", Look.TIME, 10, row -> new Cell.Clock(row.item().start())));
     columns.add(Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK));
     return SheetSpec.portrait(
         "Pour plan",
-        "The strips in the order of placing, with when each begins.",
+        "The strips in the order of placing, with when each begins, for the sizes as the tool read"
+            + " them.",
         columns,
-        SteelSheets.rows(estimate, TakeOff::strips));
+        rows);
+  }
+
+  private static List<Object> sectionOf(SteelSheets.Of<Strip> row) {
+    return List.of(row.job().code(), row.item().section());
   }
 
   static SheetSpec<SteelSheets.Of<ReadyItem>> readyList(Estimate estimate) {

@@ -19,9 +19,16 @@ import org.pourbook.problem.Place;
  * @param landscape how it is printed
  * @param columns those that are printed come first
  * @param parts the sheets that hold it
+ * @param light words beside the title that tell whether all is well; blank for none
  */
 record SheetSpec<R>(
-    String name, String says, boolean landscape, List<Column<R>> columns, List<R> rows, Parts parts)
+    String name,
+    String says,
+    boolean landscape,
+    List<Column<R>> columns,
+    List<R> rows,
+    Parts parts,
+    Cell light)
     implements Sheet {
 
   /** Rows as the spreadsheet counts them, from 1. */
@@ -46,12 +53,14 @@ record SheetSpec<R>(
 
   static <R> SheetSpec<R> landscape(
       String name, String says, List<Column<R>> columns, List<R> rows) {
-    return new SheetSpec<>(name, says, true, columns, rows, parts(rows.size(), MOST_RECORDS));
+    return new SheetSpec<>(
+        name, says, true, columns, rows, parts(rows.size(), MOST_RECORDS), Cell.BLANK);
   }
 
   static <R> SheetSpec<R> portrait(
       String name, String says, List<Column<R>> columns, List<R> rows) {
-    return new SheetSpec<>(name, says, false, columns, rows, parts(rows.size(), MOST_RECORDS));
+    return new SheetSpec<>(
+        name, says, false, columns, rows, parts(rows.size(), MOST_RECORDS), Cell.BLANK);
   }
 
   private static Parts parts(int records, int most) {
@@ -62,7 +71,7 @@ record SheetSpec<R>(
   SheetSpec<R> inSheetsOf(int most) {
     return parts.count() > 1
         ? this
-        : new SheetSpec<>(name, says, landscape, columns, rows, parts(rows.size(), most));
+        : new SheetSpec<>(name, says, landscape, columns, rows, parts(rows.size(), most), light);
   }
 
   /**
@@ -74,7 +83,12 @@ record SheetSpec<R>(
     IntPredicate begins =
         index -> !keyOf.apply(rows.get(index)).equals(keyOf.apply(rows.get(index - 1)));
     return new SheetSpec<>(
-        name, says, landscape, columns, rows, Parts.of(rows.size(), most, begins));
+        name, says, landscape, columns, rows, Parts.of(rows.size(), most, begins), light);
+  }
+
+  /** Returns the same with a light beside its title. */
+  SheetSpec<R> withLight(Cell words) {
+    return new SheetSpec<>(name, says, landscape, columns, rows, parts, words);
   }
 
   /** Returns the letters of a column. */
@@ -130,6 +144,11 @@ record SheetSpec<R>(
     return inSheet(rows).in(nameOf(parts.partOf(rows.first() - FIRST_ROW)), letter(heading));
   }
 
+  /** Returns the cell of a column's total, for other sheets' formulas. */
+  String total(String heading) {
+    return Span.cell(name, letter(heading), TOTAL_ROW);
+  }
+
   /** Returns where rows of the table stand, for links: {@code Takeoff!A10:J14}. */
   String place(Span rows, int columns) {
     Span there = inSheet(rows);
@@ -141,8 +160,12 @@ record SheetSpec<R>(
         + there.last();
   }
 
+  boolean isOnOneSheet(Span rows) {
+    return parts.partOf(rows.first() - FIRST_ROW) == parts.partOf(rows.last() - FIRST_ROW);
+  }
+
   private Span inSheet(Span rows) {
-    if (parts.partOf(rows.first() - FIRST_ROW) != parts.partOf(rows.last() - FIRST_ROW)) {
+    if (!isOnOneSheet(rows)) {
       throw new IllegalArgumentException("rows on two sheets: " + rows);
     }
     return new Span(rowInSheet(rows.first()), rowInSheet(rows.last()));

@@ -13,6 +13,10 @@ final class SheetWriter<R> {
   static final int WIDTH_UNIT = 256;
 
   private static final int TITLE_HEIGHT = 24;
+
+  /** Column of the light, beside a title over two columns. */
+  private static final int LIGHT_COLUMN = 2;
+
   private static final int TOTAL_HEIGHT = 18;
 
   private final SheetSpec<R> spec;
@@ -48,6 +52,13 @@ final class SheetWriter<R> {
     SXSSFRow title = sheet.createRow(SheetSpec.TITLE_ROW - 1);
     title.setHeightInPoints(TITLE_HEIGHT);
     cells.write(title, 0, Look.TITLE, Cell.of(spec.nameOf(part)));
+    if (spec.light() instanceof Cell.Formula light && part == 0) {
+      cells.write(title, LIGHT_COLUMN, Look.LIGHT_OF_ALL, light);
+      Light.colour(
+          sheet,
+          Place.columnName(LIGHT_COLUMN) + SheetSpec.TITLE_ROW,
+          new CellRangeAddress(0, 0, LIGHT_COLUMN, LIGHT_COLUMN));
+    }
     cells.write(sheet.createRow(SheetSpec.SAYS_ROW - 1), 0, Look.SAYS, Cell.of(says()));
   }
 
@@ -117,6 +128,19 @@ final class SheetWriter<R> {
     row.setHeightInPoints(TextLines.height(lines));
   }
 
+  private void lights() {
+    for (int i = 0; i < spec.columns().size(); i++) {
+      if (spec.columns().get(i).look() == Look.LIGHT
+          && spec.lastRowOf(part) > SheetSpec.HEADING_ROW) {
+        int first = SheetSpec.FIRST_ROW;
+        Light.colour(
+            sheet,
+            Place.columnName(i) + first,
+            new CellRangeAddress(first - 1, spec.lastRowOf(part) - 1, i, i));
+      }
+    }
+  }
+
   private void page() {
     int lastColumn = spec.columns().size() - 1;
     sheet.createFreezePane(0, SheetSpec.HEADING_ROW);
@@ -124,6 +148,7 @@ final class SheetWriter<R> {
       sheet.setAutoFilter(
           new CellRangeAddress(SheetSpec.HEADING_ROW - 1, spec.lastRowOf(part) - 1, 0, lastColumn));
     }
+    lights();
     sheet.setDisplayGridlines(false);
     paper.set(sheet, spec.landscape());
     paper.setArea(

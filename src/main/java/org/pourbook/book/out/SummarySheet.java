@@ -18,6 +18,7 @@ import org.pourbook.takeoff.TakeOff;
 final class SummarySheet {
 
   static final String NAME = "Summary";
+  static final String CONCRETE_ORDER = "Concrete order";
   static final String MATERIALS = "Materials";
   static final String SERVICES = "Services";
   static final String FEES = "Delivery and fees";
@@ -65,8 +66,7 @@ final class SummarySheet {
         summed(units, Column.of(units.volumeHeading("Concrete net"), Look.NUMBER, 9, amounts::net)),
         summed(
             units,
-            Column.of(
-                units.volumeHeading("Concrete order"), Look.NUMBER, 9, amounts::concreteOrder)),
+            Column.of(units.volumeHeading(CONCRETE_ORDER), Look.NUMBER, 9, amounts::concreteOrder)),
         summed(units, Column.of(units.weightHeading("Bars"), Look.NUMBER, 10, amounts::bars)),
         summed(
             units,

@@ -48,7 +48,7 @@ public final class SupplementWorkbook {
     all.add(cutList(CutSheets.cutList(estimate.bought().cutSheets(), units)));
     all.add(SteelSheets.bolts(with(estimate, revised.newBolts()), units));
     all.add(RecordSheets.basis(estimate));
-    all.addAll(GivenSheets.specs(estimate.batch().given()));
+    all.addAll(GivenSheets.plain(estimate.batch().given()));
     return all;
   }
 
@@ -87,8 +87,9 @@ public final class SupplementWorkbook {
             estimate.problems(),
             estimate.version());
     RulesSheet rules = new RulesSheet(RuleClasses.all(), Documents.read());
-    return new MaterialsSheet(
-        bare, units, new TakeoffSheet(bare, rules, SheetSpec.MOST_RECORDS), SheetSpec.MOST_RECORDS);
+    int most = SheetSpec.MOST_RECORDS;
+    TakeoffSheet takeoff = new TakeoffSheet(bare, rules, new GivenSheets(bare, most), most);
+    return new MaterialsSheet(bare, units, takeoff, most);
   }
 
   private static Estimate with(Estimate estimate, List<TakeOff> takeOffs) {

@@ -2,9 +2,11 @@ package org.pourbook.book.out;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.pourbook.buy.Line;
 import org.pourbook.desk.Estimate;
@@ -21,47 +23,72 @@ final class TakeoffSheet {
 
   static final String NAME = "Takeoff";
   static final String AMOUNT = "Amount";
+  static final String OWN_WASTE = "Own waste";
   private static final String PUMP_LOSS_RULE = "CON-7";
 
   private final SheetSpec<Row> spec;
   private final Spans<Need> needs;
+  private final Spans<String> jobs;
 
-  record Row(Job job, Quantity quantity) {
+  /**
+   * A quantity of a job.
+   *
+   * @param allowancePercent of its material on Materials, where the rows may have others (CON-6)
+   */
+  record Row(Job job, Quantity quantity, OptionalDouble allowancePercent) {
     Need need() {
       return new Need(job.code(), quantity.material().orElse(new MaterialKey("", "")));
     }
   }
 
-  TakeoffSheet(Estimate estimate, RulesSheet rules, int most) {
+  TakeoffSheet(Estimate estimate, RulesSheet rules, GivenSheets given, int most) {
     Map<String, List<Line>> lines =
         estimate.bought().lines().stream().collect(Collectors.groupingBy(Line::job));
     List<Row> rows = new ArrayList<>();
     for (TakeOff takeOff : estimate.takeOffs()) {
       List<Line> ofJob = lines.getOrDefault(takeOff.job().code(), List.of());
-      rows.addAll(sorted(takeOff, MaterialOrder.of(ofJob)));
+      rows.addAll(sorted(takeOff, ofJob));
     }
+    this.jobs = Spans.of(rows, row -> row.job().code());
     this.needs = Spans.of(rows, Row::need);
     this.spec =
         SheetSpec.landscape(
                 NAME,
                 "Every quantity, how it was worked out and by which rule; each material's rows add up"
                     + " to its Net on Materials.",
-                columns(rules),
+                columns(rules, new TakeoffFormulas(this, given)),
                 rows)
             .together(row -> row.job().code(), most);
   }
 
-  private static List<Row> sorted(TakeOff takeOff, Comparator<MaterialKey> order) {
+  private static List<Row> sorted(TakeOff takeOff, List<Line> lines) {
     Comparator<Row> byMaterial =
         Comparator.comparing(
-            row -> row.quantity().material().orElse(new MaterialKey("", "")), order);
+            row -> row.quantity().material().orElse(new MaterialKey("", "")),
+            MaterialOrder.of(lines));
+    Map<MaterialKey, OptionalDouble> allowances = new HashMap<>();
+    for (Line line : lines) {
+      if (line.allowancePercent().isPresent()) {
+        allowances.putIfAbsent(line.key().normal(), line.allowancePercent());
+      }
+    }
     return takeOff.quantities().stream()
-        .map(quantity -> new Row(takeOff.job(), quantity))
+        .map(quantity -> new Row(takeOff.job(), quantity, allowance(quantity, allowances)))
         .sorted(byMaterial)
         .toList();
   }
 
-  private static List<Column<Row>> columns(RulesSheet rules) {
+  private static OptionalDouble allowance(
+      Quantity quantity, Map<MaterialKey, OptionalDouble> allowances) {
+    return quantity.allowancePercent().isEmpty()
+        ? OptionalDouble.empty()
+        : quantity
+            .material()
+            .map(key -> allowances.getOrDefault(key.normal(), OptionalDouble.empty()))
+            .orElse(OptionalDouble.empty());
+  }
+
+  private static List<Column<Row>> columns(RulesSheet rules, TakeoffFormulas formulas) {
     return List.of(
         Column.text("Job", 12, row -> row.job().code()),
         Column.text("Section", 12, row -> row.quantity().section()),
@@ -69,10 +96,13 @@ final class TakeoffSheet {
         Column.text("Material", 16, row -> material(row, false)),
         Column.text("Size", 12, row -> material(row, true)),
         Column.count("Pour", 5, row -> row.quantity().pour()),
-        Column.number(AMOUNT, Look.NUMBER, 10, row -> row.quantity().amount()),
+        Column.of(AMOUNT, Look.NUMBER, 10, formulas::amount),
         Column.text("Unit", 6, row -> row.quantity().unitText()),
         Column.text("Working", 58, row -> row.quantity().working()),
-        Column.cell("Rule", Look.LINK, 9, row -> rules.link(row.quantity().rule())));
+        Column.cell("Rule", Look.LINK, 9, row -> rules.link(row.quantity().rule())),
+        Column.onScreen(Column.of("Live", Look.TEXT, 5, formulas::live)),
+        Column.onScreen(Column.of(OWN_WASTE, Look.NUMBER, 8, formulas::ownWaste)),
+        Column.onScreen(Column.cell("Given", Look.LINK, 18, formulas::given)));
   }
 
   private static String material(Row row, boolean size) {
@@ -98,6 +128,38 @@ final class TakeoffSheet {
     return spec.cells(rows, AMOUNT);
   }
 
+  /** Returns what the rows' own waste adds to the material's allowance, where they have any. */
+  Optional<String> ownWaste(Span rows) {
+    return row(rows.first()).allowancePercent().isPresent()
+        ? Optional.of("SUM(" + spec.cells(rows, OWN_WASTE) + ")")
+        : Optional.empty();
+  }
+
+  /** Returns the only row of a job's quantity of that name. */
+  Optional<Integer> rowOf(Job job, String section, String what) {
+    Optional<Span> all = jobs.of(job.code());
+    int found = 0;
+    for (int row = all.map(Span::first).orElse(1); row <= all.map(Span::last).orElse(0); row++) {
+      Quantity quantity = quantityAt(row);
+      if (quantity.what().equals(what) && quantity.section().equals(section)) {
+        if (found > 0) {
+          return Optional.empty();
+        }
+        found = row;
+      }
+    }
+    return found == 0 ? Optional.empty() : Optional.of(found);
+  }
+
+  /** Returns the amount in a row, for formulas of the same sheet. */
+  String amount(int row) {
+    return "$" + spec.letter(AMOUNT) + "$" + spec.rowInSheet(row);
+  }
+
+  private Row row(int row) {
+    return spec.rows().get(row - SheetSpec.FIRST_ROW);
+  }
+
   /** Returns the formula of concrete that is placed: without rows of pump loss (CON-7). */
   String withoutPumpLoss(Span rows) {
     StringBuilder formula = new StringBuilder("SUM(" + amounts(rows) + ")");
@@ -109,8 +171,8 @@ final class TakeoffSheet {
     return formula.toString();
   }
 
-  private Quantity quantityAt(int row) {
-    return spec.rows().get(row - SheetSpec.FIRST_ROW).quantity();
+  Quantity quantityAt(int row) {
+    return row(row).quantity();
   }
 
   /** Returns what those amounts add up to, in the order in which a program adds them. */

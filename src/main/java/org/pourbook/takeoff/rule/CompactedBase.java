@@ -6,6 +6,7 @@ import org.pourbook.measure.Unit;
 import org.pourbook.problem.Standing;
 import org.pourbook.takeoff.MaterialKey;
 import org.pourbook.takeoff.Source;
+import org.pourbook.takeoff.Worked;
 
 /** Compacted base under a floor and what is dug out for concrete (BASE-1, BASE-2). */
 public final class CompactedBase {
@@ -58,7 +59,7 @@ public final class CompactedBase {
   /**
    * Returns the compacted volume of base [m3].
    *
-   * @param areaM2 plan moved out by the Base margin at plain formed sides [m2]
+   * @param area plan moved out by the Base margin at plain formed sides [m2]
    * @param displacedM3 concrete that reaches into the base's own thickness [m3]
    */
   @Source(
@@ -68,8 +69,11 @@ public final class CompactedBase {
               + " what edges, thickenings and footings displace in it",
       value = "margin 6 in",
       standing = Standing.COMMON_PRACTICE)
-  public static double compactedM3(double areaM2, double thicknessM, double displacedM3) {
-    return Math.max(0, areaM2 * thicknessM - displacedM3);
+  public static Worked compacted(Worked area, Worked thickness, double displacedM3) {
+    if (displacedM3 == 0) {
+      return area.times(thickness);
+    }
+    return new Worked.Laid(Math.max(0, area.value() * thickness.value() - displacedM3));
   }
 
   /** Returns the mass to order for a compacted volume [kg]. */
@@ -77,9 +81,9 @@ public final class CompactedBase {
       rule = "BASE-1",
       says = "Ordered tons are compacted yd3 × loose factor × ton a loose yd3",
       standing = Standing.COMMON_PRACTICE)
-  public static double massKg(double compactedM3, Stone stone) {
-    double looseYd3 = Unit.YD3.fromBase(compactedM3) * stone.loosePerCompacted();
-    return Unit.TON.toBase(looseYd3 * stone.tonPerYd3());
+  public static Worked mass(Worked compacted, Stone stone) {
+    double kgPerLooseM3 = Unit.TON.toBase(stone.tonPerYd3()) / Unit.YD3.toBase(1);
+    return compacted.times(stone.loosePerCompacted() * kgPerLooseM3);
   }
 
   /** Returns the loose volume of ground dug out [m3]. */
@@ -88,7 +92,7 @@ public final class CompactedBase {
       says = "Digging is listed as it lies (bank) and loose, for hauling",
       value = "loose = bank × 1.25",
       standing = Standing.COMMON_PRACTICE)
-  public static double looseM3(double bankM3) {
-    return bankM3 * SWELL;
+  public static Worked loose(Worked bank) {
+    return bank.times(SWELL);
   }
 }

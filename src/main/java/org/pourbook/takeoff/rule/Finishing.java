@@ -3,6 +3,7 @@ package org.pourbook.takeoff.rule;
 import org.pourbook.measure.Unit;
 import org.pourbook.problem.Standing;
 import org.pourbook.takeoff.Source;
+import org.pourbook.takeoff.Worked;
 
 /** Finishing and curing of a floor (FIN-1). */
 public final class Finishing {
@@ -20,8 +21,8 @@ public final class Finishing {
       key = "astm-c309",
       at = "rate of the test",
       standing = Standing.FROM_MEMORY)
-  public static double curingCompoundM3(double areaM2) {
-    return Unit.GAL.toBase(Unit.FT2.fromBase(areaM2) / CURING_FT2_PER_GAL);
+  public static Worked curingCompound(Worked area) {
+    return area.times(Unit.GAL.toBase(1) / Unit.FT2.toBase(CURING_FT2_PER_GAL));
   }
 
   /** Returns the hours of one finisher for a floor. */
@@ -37,7 +38,7 @@ public final class Finishing {
               + " floors are listed by finish",
       value = "footprint 1/4 in",
       standing = Standing.COMMON_PRACTICE)
-  public static double hours(double areaM2) {
-    return Unit.FT2.fromBase(areaM2) / FT2_PER_HOUR;
+  public static Worked hours(Worked area) {
+    return area.times(1 / Unit.FT2.toBase(FT2_PER_HOUR));
   }
 }

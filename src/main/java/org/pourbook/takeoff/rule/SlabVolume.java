@@ -2,6 +2,7 @@ package org.pourbook.takeoff.rule;
 
 import org.pourbook.problem.Standing;
 import org.pourbook.takeoff.Source;
+import org.pourbook.takeoff.Worked;
 
 /** Plan area and concrete of flat pieces (CON-1, CON-2, CON-4, CON-5). */
 public final class SlabVolume {
@@ -13,8 +14,12 @@ public final class SlabVolume {
       rule = "CON-1",
       says = "Plan area is L × W, π D²/4, or the outline less its openings; a recess is taken out",
       standing = Standing.COMMON_PRACTICE)
-  public static double ownAreaM2(double planM2, double recessesM2) {
-    return Math.max(0, planM2 - recessesM2);
+  public static Worked ownArea(Worked plan, Worked recesses) {
+    if (recesses.value() == 0) {
+      return plan;
+    }
+    Worked own = plan.minus(recesses);
+    return own.value() < 0 ? Worked.of(0) : own;
   }
 
   /** Returns the volume of a slab of even thickness [m3]. */
@@ -24,8 +29,8 @@ public final class SlabVolume {
       key = "en5466",
       at = "p. 2-45",
       standing = Standing.PUBLISHED)
-  public static double flatM3(double areaM2, double thicknessM) {
-    return areaM2 * thicknessM;
+  public static Worked flat(Worked area, Worked thickness) {
+    return area.times(thickness);
   }
 
   /**
@@ -62,6 +67,15 @@ public final class SlabVolume {
     return lowerM <= 0 ? 0 : sidesM * slope * lowerM * lowerM / 2;
   }
 
+  /** Returns the whole of a thickening below its slab's underside [m3]. */
+  @Source(
+      rule = "CON-5",
+      says = "A thickening below the underside is length × (b × d + k × d²), with its two banks",
+      standing = Standing.COMMON_PRACTICE)
+  public static Worked thickening(Worked length, Worked width, double slope, Worked depth) {
+    return length.times(width.plus(depth.times(slope))).times(depth);
+  }
+
   /**
    * Returns the part of a thickening that lies between two heights above its bottom, with its two
    * banks [m3].
@@ -87,7 +101,7 @@ public final class SlabVolume {
       key = "en5466",
       at = "p. 2-45",
       standing = Standing.PUBLISHED)
-  public static double footingM3(double areaM2, double depthM) {
-    return areaM2 * depthM;
+  public static Worked footing(Worked area, Worked depth) {
+    return area.times(depth);
   }
 }

@@ -3,6 +3,7 @@ package org.pourbook.takeoff.rule;
 import java.util.function.DoubleUnaryOperator;
 import org.pourbook.problem.Standing;
 import org.pourbook.takeoff.Source;
+import org.pourbook.takeoff.Worked;
 
 /** Concrete of a turned-down edge below the slab's underside (CON-3). */
 public final class TurnedDownEdge {
@@ -54,5 +55,32 @@ public final class TurnedDownEdge {
   public static Prismatoid ofRun(
       double planM2, double runM, double widthM, double slope, double fromM, double toM) {
     return Prismatoid.of(z -> Math.min(planM2, runM * (widthM + slope * z)), planM2, fromM, toM);
+  }
+
+  /**
+   * Returns the edge of a rectangle whose inside never vanishes [m3]: the same figure as {@link
+   * #ofSides} gives, in one line.
+   *
+   * @param sides length of the turned-down sides [m]
+   * @param corners between two such sides
+   * @param width at the bottom [m]
+   * @param slope run of the inner bank to one of rise
+   * @param depth below the underside [m]
+   */
+  @Source(
+      rule = "CON-3",
+      says =
+          "A rectangle's turned-down edge is d × (sides × m − corners × (m² + (k d)²/12)), m being"
+              + " the width half way up its bank, b + k d/2",
+      value = "inner bank 1 to 1 (Base bank slope)",
+      standing = Standing.COMMON_PRACTICE)
+  public static Worked ofRectangle(
+      Worked sides, int corners, Worked width, double slope, Worked depth) {
+    Worked middle = width.plus(depth.times(slope / 2));
+    if (corners == 0) {
+      return depth.times(sides).times(middle);
+    }
+    Worked twice = middle.times(middle).plus(depth.times(depth).times(slope * slope / 12));
+    return depth.times(sides.times(middle).minus(twice.times(corners)));
   }
 }

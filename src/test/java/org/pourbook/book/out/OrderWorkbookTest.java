@@ -206,8 +206,13 @@ class OrderWorkbookTest {
     List<String> given =
         Files.readAllLines(target.resolve("Given Jobs.csv"), StandardCharsets.UTF_8);
     assertEquals(
-        "Job,Description,Pour date,Tax %,Dog on site,Start,From sheet,From row", given.get(0));
-    assertEquals("BAKERY,'=1+1,2027-05-04,5,yes,07:30,Jobs,3", given.get(1));
+        "Job,Description,Pour date,Tax %,Dog on site,Start,From sheet,From row,Job when run,"
+            + "Description when run,Pour date when run,Tax % when run,Dog on site when run,"
+            + "Start when run,Changed since run",
+        given.get(0));
+    assertEquals(
+        "BAKERY,'=1+1,2027-05-04,5,yes,07:30,Jobs,3,BAKERY,'=1+1,2027-05-04,5,yes,07:30,0",
+        given.get(1));
     List<String> orders = Files.readAllLines(target.resolve("Order totals.csv"));
     assertTrue(orders.get(1).contains(",2707.25,95,2707.25,7.5,203.04,3005.29,"), orders.get(1));
     assertThrows(

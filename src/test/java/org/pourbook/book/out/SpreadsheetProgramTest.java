@@ -4,21 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.io.File;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Collections;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
-import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -40,8 +31,6 @@ import org.pourbook.problem.Checked;
  */
 class SpreadsheetProgramTest {
 
-  private static final String PROGRAM = "soffice";
-
   /** The program adds up in another order. */
   private static final double SAME = 1e-9;
 
@@ -50,19 +39,18 @@ class SpreadsheetProgramTest {
 
   @BeforeEach
   void write() throws IOException {
-    assumeTrue(isOnPath(), PROGRAM + " is not on the PATH");
+    assumeTrue(SpreadsheetProgram.isOnPath(), SpreadsheetProgram.NAME + " is not on the PATH");
     order = folder.resolve("order.xlsx");
     OrderWorkbook.write(DemoEstimate.both(), order, false);
   }
 
-  private static boolean isOnPath() {
-    return Stream.of(System.getenv("PATH").split(File.pathSeparator))
-        .anyMatch(place -> Files.isExecutable(Path.of(place, PROGRAM)));
+  private SpreadsheetProgram program() {
+    return new SpreadsheetProgram(folder);
   }
 
   @Test
   void itIsPrintedWithEverySheetOnPages() throws Exception {
-    Path pdf = convert(order, "pdf");
+    Path pdf = program().convert(order, "pdf");
     String text = Files.readString(pdf, StandardCharsets.ISO_8859_1);
     int pages = text.split("/Type\\s*/Page[^s]", -1).length - 1;
     int sheets = OrderSheets.of(DemoEstimate.both()).size();
@@ -80,7 +68,8 @@ class SpreadsheetProgramTest {
     QuotationWorkbook.write(demoQuote(), quotation, false);
     assertWorkedOutAfresh(quotation);
     Checked<QuotationReader.Read> ours = QuotationReader.read(quotation);
-    Checked<QuotationReader.Read> theirs = QuotationReader.read(convert(quotation, "xlsx"));
+    Checked<QuotationReader.Read> theirs =
+        QuotationReader.read(program().convert(quotation, "xlsx"));
     assertEquals(List.of(), theirs.problems());
     assertEquals(ours.value().quotation(), theirs.value().quotation());
     assertTrue(ours.value().quotation().rows().size() > 100);
@@ -99,12 +88,10 @@ class SpreadsheetProgramTest {
   }
 
   private void assertWorkedOutAfresh(Path order) throws Exception {
-    Path stripped = folder.resolve("stripped.xlsx");
-    strip(order, stripped);
-    Path again = convert(stripped, "xlsx");
+    Path again = program().recalculated(order);
     int compared = 0;
-    try (XSSFWorkbook ours = open(order);
-        XSSFWorkbook theirs = open(again)) {
+    try (XSSFWorkbook ours = SpreadsheetProgram.open(order);
+        XSSFWorkbook theirs = SpreadsheetProgram.open(again)) {
       for (Sheet sheet : ours) {
         for (Row row : sheet) {
           for (Cell cell : row) {
@@ -134,53 +121,6 @@ class SpreadsheetProgramTest {
           stored, theirs.getNumericCellValue(), SAME * Math.max(1, Math.abs(stored)), where);
     } else {
       assertEquals(ours.getStringCellValue(), theirs.getStringCellValue(), where);
-    }
-  }
-
-  /** The program trusts stored values, so those of formulas are taken out. */
-  private static void strip(Path from, Path to) throws IOException {
-    try (ZipFile in = new ZipFile(from.toFile());
-        OutputStream file = Files.newOutputStream(to);
-        ZipOutputStream out = new ZipOutputStream(file)) {
-      for (ZipEntry entry : Collections.list(in.entries())) {
-        out.putNextEntry(new ZipEntry(entry.getName()));
-        byte[] bytes = in.getInputStream(entry).readAllBytes();
-        if (entry.getName().startsWith("xl/worksheets/")) {
-          String xml = new String(bytes, StandardCharsets.UTF_8);
-          bytes = xml.replaceAll("</f><v>[^<]*</v>", "</f>").getBytes(StandardCharsets.UTF_8);
-        }
-        out.write(bytes);
-        out.closeEntry();
-      }
-    }
-  }
-
-  private Path convert(Path from, String to) throws IOException, InterruptedException {
-    Path out = Files.createDirectories(folder.resolve("converted"));
-    List<String> command =
-        List.of(
-            PROGRAM,
-            "-env:UserInstallation=" + folder.resolve("profile").toUri(),
-            "--headless",
-            "--convert-to",
-            to,
-            "--outdir",
-            out.toString(),
-            from.toString());
-    Process process =
-        new ProcessBuilder(command)
-            .redirectErrorStream(true)
-            .redirectOutput(folder.resolve("log.txt").toFile())
-            .start();
-    assertTrue(process.waitFor(120, TimeUnit.SECONDS), "the program hangs");
-    String name = from.getFileName().toString().replaceAll("\\.xlsx$", "." + to);
-    assertTrue(Files.exists(out.resolve(name)), Files.readString(folder.resolve("log.txt")));
-    return out.resolve(name);
-  }
-
-  private static XSSFWorkbook open(Path file) throws IOException {
-    try (InputStream in = Files.newInputStream(file)) {
-      return new XSSFWorkbook(in);
     }
   }
 }

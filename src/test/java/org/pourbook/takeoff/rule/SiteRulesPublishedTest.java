@@ -7,15 +7,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.Unit;
+import org.pourbook.takeoff.Worked;
 
 /** Worked examples of publications, compared at the precision that they are printed with. */
 class SiteRulesPublishedTest {
+
+  private static double flatM3(double areaM2, double thicknessM) {
+    return SlabVolume.flat(Worked.of(areaM2), Worked.of(thicknessM)).value();
+  }
+
+  private static double footingM3(double areaM2, double depthM) {
+    return SlabVolume.footing(Worked.of(areaM2), Worked.of(depthM)).value();
+  }
 
   /** US Army subcourse EN 5466 Ed. A (1992), p. 2-45: retaining wall; read itself. */
   @Test
   void en5466RetainingWallWithTenPercentIs70Point1CubicYards() {
     // Footing 1.25 x 8.5 x 75 ft, printed 796.9 ft3
-    double footingM3 = SlabVolume.footingM3(Unit.FT2.toBase(1.25 * 75), Unit.FT.toBase(8.5));
+    double footingM3 = footingM3(Unit.FT2.toBase(1.25 * 75), Unit.FT.toBase(8.5));
     assertEquals(796.9, Unit.FT3.fromBase(footingM3), 0.05);
 
     // The project of 1,720.6 ft3, printed 63.7 yd3, x 1.10 printed 70.1 yd3
@@ -31,11 +40,13 @@ class SiteRulesPublishedTest {
   void fb1279WallAndFootingAreTenAndThreeQuarterCubicYards() {
     // Footing 18 x 9 in x 30 ft, printed 33 3/4 ft3; wall 9 in x 12 x 30 ft less the door of
     // 3 x 6 ft, printed 256 1/2 ft3; together 290 1/4 ft3 = 10 3/4 yd3
-    double footing = SlabVolume.footingM3(Unit.FT2.toBase(1.5 * 30), Length.ofInches(9).metres());
+    double footing = footingM3(Unit.FT2.toBase(1.5 * 30), Length.ofInches(9).metres());
     double wall =
-        SlabVolume.flatM3(
-            SlabVolume.ownAreaM2(Unit.FT2.toBase(12 * 30), Unit.FT2.toBase(3 * 6)),
-            Length.ofInches(9).metres());
+        SlabVolume.flat(
+                SlabVolume.ownArea(
+                    Worked.of(Unit.FT2.toBase(12 * 30)), Worked.of(Unit.FT2.toBase(3 * 6))),
+                Worked.of(Length.ofInches(9).metres()))
+            .value();
     assertEquals(33.75, Unit.FT3.fromBase(footing), 1e-9); // printed as an exact fraction
     assertEquals(256.5, Unit.FT3.fromBase(wall), 1e-9);
     assertEquals(10.75, Unit.YD3.fromBase(footing + wall), 0.005);
@@ -45,8 +56,8 @@ class SiteRulesPublishedTest {
   @Test
   void fb1279PavementIsOneAndTwoThirdsAndOneThirdOfACubicYard() {
     double areaM2 = Unit.FT2.toBase(27 * 4);
-    double base = SlabVolume.flatM3(areaM2, Length.ofInches(5).metres());
-    double top = SlabVolume.flatM3(areaM2, Length.ofInches(1).metres());
+    double base = flatM3(areaM2, Length.ofInches(5).metres());
+    double top = flatM3(areaM2, Length.ofInches(1).metres());
     assertEquals(45, Unit.FT3.fromBase(base), 1e-9); // exact in print
     assertEquals(5 / 3.0, Unit.YD3.fromBase(base), 1e-9);
     assertEquals(1 / 3.0, Unit.YD3.fromBase(top), 1e-9);
@@ -58,15 +69,15 @@ class SiteRulesPublishedTest {
    */
   @Test
   void fb1279TankFloorIs39AndTwoSevenths() {
-    double floor = SlabVolume.flatM3(Unit.FT2.toBase(Math.PI * 5 * 5), Length.ofInches(6).metres());
+    double floor = flatM3(Unit.FT2.toBase(Math.PI * 5 * 5), Length.ofInches(6).metres());
     assertEquals(39 + 2 / 7.0, Unit.FT3.fromBase(floor), 39.3 * 0.0005);
   }
 
   /** Griffith, Carpentry (public domain): wall and topping; read in another's quotation of it. */
   @Test
   void griffithWallIs280AndToppingIs80CubicFeet() {
-    double wall = SlabVolume.flatM3(Unit.FT2.toBase(7 * 48), Length.ofInches(10).metres());
-    double topping = SlabVolume.flatM3(Unit.FT2.toBase(24 * 40), Length.ofInches(1).metres());
+    double wall = flatM3(Unit.FT2.toBase(7 * 48), Length.ofInches(10).metres());
+    double topping = flatM3(Unit.FT2.toBase(24 * 40), Length.ofInches(1).metres());
     assertEquals(280, Unit.FT3.fromBase(wall), 0.5);
     assertEquals(80, Unit.FT3.fromBase(topping), 0.5);
   }
