@@ -22,6 +22,8 @@ import picocli.CommandLine.Spec;
       CompareCommand.class,
       ReviseCommand.class,
       ReconcileCommand.class,
+      WatchCommand.class,
+      ManualCommand.class,
       HelpCommand.class
     },
     exitCodeListHeading = "%nExit status:%n",
@@ -43,7 +45,16 @@ public final class Main implements Runnable {
 
   private static int run(String... args) {
     Locale.setDefault(Locale.ENGLISH); // charts and formats of the workbook library follow it
-    return commandLine().execute(args);
+    return commandLine().execute(meant(args));
+  }
+
+  /** A workbook alone, as when it is dropped on the launcher, is to be estimated. */
+  static String[] meant(String... args) {
+    boolean workbook =
+        args.length == 1
+            && args[0].toLowerCase(Locale.ROOT).endsWith(".xlsx")
+            && !args[0].startsWith("-");
+    return workbook ? new String[] {"estimate", args[0]} : args;
   }
 
   /** Returns the command line with its exit statuses; tests give it streams of their own. */
