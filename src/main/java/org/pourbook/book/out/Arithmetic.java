@@ -109,7 +109,10 @@ final class Arithmetic {
     String sign = factor < 0 ? "-" : "";
     if (isWhole(1 / size) && 1 / size < MOST_DIVISOR) {
       long divisor = Math.round(1 / size);
-      return divisor == 1 ? sign + whole : sign + whole + "/" + divisor;
+      if (divisor == 1) {
+        return sign.isEmpty() ? of.text() : sign + whole;
+      }
+      return sign + whole + "/" + divisor;
     }
     return sign + whole + "*" + number(size);
   }
