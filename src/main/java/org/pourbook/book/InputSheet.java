@@ -32,6 +32,9 @@ public enum InputSheet {
   /** What stands before a sheet's name where an order workbook gives the input as read. */
   public static final String GIVEN = "Given ";
 
+  /** The sheet of a workbook of ours that says how to use it; nothing is read from it. */
+  public static final String READ_FIRST = "Read first";
+
   /** Headings that an order workbook adds to a given sheet. */
   public static final String FROM_SHEET = "From sheet";
 

@@ -19,6 +19,7 @@ import org.pourbook.problem.Problem.Effect;
 final class InputBook {
 
   private static final String GIVEN = Heading.key(InputSheet.GIVEN);
+  private static final String READ_FIRST = Heading.key(InputSheet.READ_FIRST);
   private static final String GIVEN_JOBS = GIVEN + Heading.key(InputSheet.JOBS.label());
 
   private final Map<InputSheet, Table> tables = new EnumMap<>(InputSheet.class);
@@ -35,7 +36,7 @@ final class InputBook {
     this.files = book.files();
     boolean given = isOrderWorkbook(book.names());
     for (String name : book.names()) {
-      if (sheet(name, book.names()).isEmpty() && !given) {
+      if (sheet(name, book.names()).isEmpty() && !given && !READ_FIRST.equals(Heading.key(name))) {
         problems.add(unknown(name, "a sheet of the jobs workbook; this one is not read"));
       }
     }

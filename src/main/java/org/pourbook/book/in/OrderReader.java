@@ -30,6 +30,7 @@ public final class OrderReader {
   /** The sheets that an order workbook is written with; others are the office's own. */
   private static final List<String> KNOWN =
       List.of(
+          InputSheet.READ_FIRST,
           "Summary",
           "Problems",
           "Cautions",
@@ -41,6 +42,8 @@ public final class OrderReader {
           "Ready list",
           "Loads",
           "Pour plan",
+          "Cutting",
+          "Bolt layout",
           "Cut list",
           "Offcuts",
           "Bar list",

@@ -40,6 +40,7 @@ final class CutSheets {
     List<Column<Row>> columns = new ArrayList<>();
     columns.add(Column.text("Job", 12, row -> String.join(", ", row.sheet().jobs())));
     columns.addAll(units.column(Row::units));
+    columns.add(Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK));
     columns.add(Column.text("Material", 13, row -> row.sheet().key().material()));
     columns.add(Column.text("Size", 8, row -> row.sheet().key().size()));
     columns.addAll(
@@ -67,7 +68,6 @@ final class CutSheets {
             "Offcut as read",
             Row::units,
             row -> Optional.of(row.pattern().offcut())));
-    columns.add(Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK));
     return SheetSpec.landscape(
         "Cut list",
         "How each stock piece is cut; one set-up of the saw after the other. Tick when done. It holds"
@@ -109,7 +109,7 @@ final class CutSheets {
   }
 
   /** Returns the patterns by set-up, in the order in which the plan has the set-ups first. */
-  private static List<Row> rows(CutSheet sheet) {
+  static List<Row> rows(CutSheet sheet) {
     Map<String, List<CutResult.Pattern>> setUps = new LinkedHashMap<>();
     for (CutResult.Pattern pattern : sheet.patterns()) {
       String cuts = pattern.stock().length() + " " + cuts(new Row(sheet, pattern, 0));

@@ -29,6 +29,8 @@ enum Look {
   TICK(Ink.TEXT, 9, false, Line.BOX, "@"),
   /** A value as the input held it. */
   GIVEN(Ink.TEXT, 9, false, Line.ROW, "General"),
+  /** A cell beside a table to fill in, for the user's own use. */
+  OPEN(Ink.TEXT, 9, false, Line.NONE, "General"),
   COUNT(Ink.TEXT, 9, false, Line.ROW, "#,##0"),
   NUMBER(Ink.TEXT, 9, false, Line.ROW, "#,##0.00"),
   PERCENT(Ink.TEXT, 9, false, Line.ROW, "0.0"),
@@ -49,6 +51,13 @@ enum Look {
   /** Plain words on printed orders. */
   PLAIN(Ink.TEXT, 9, false, Line.NONE, "@"),
   STRONG(Ink.TEXT, 9, true, Line.NONE, "@"),
+  /** Large type for who works with wet gloves: a page's title, a block's heading, words, boxes. */
+  SHOP_TITLE(Ink.ACCENT, 22, true, Line.NONE, "@"),
+  SHOP_HEADING(Ink.TEXT, 13, true, Line.BAND, "@"),
+  SHOP(Ink.TEXT, 13, false, Line.NONE, "@"),
+  SHOP_STRONG(Ink.TEXT, 13, true, Line.NONE, "@"),
+  SHOP_PLAIN(Ink.TEXT, 13, false, Line.NONE, "@"),
+  SHOP_TICK(Ink.TEXT, 13, false, Line.BOX, "@"),
   /** A line to write on. */
   BLANK_LINE(Ink.TEXT, 9, false, Line.WRITE, "@");
 
@@ -78,6 +87,8 @@ enum Look {
     HINT,
     /** The band of the headings. */
     HEADING,
+    /** The same where words may run on over the cells beside it. */
+    BAND,
     /** A tinted cell to write in. */
     EDIT,
     BOX,
@@ -125,7 +136,11 @@ enum Look {
 
   /** Returns whether the cell is one of a table's. */
   private boolean isOfTable() {
-    return line == Line.ROW || line == Line.HEADING || this == HINT;
+    return line == Line.ROW
+        || line == Line.HEADING
+        || this == HINT
+        || this == SHOP
+        || this == SHOP_STRONG;
   }
 
   /** Returns whether text goes on in further lines where its column is too narrow. */
@@ -133,11 +148,19 @@ enum Look {
     return isOfTable() && (alignment() != HorizontalAlignment.RIGHT || this == HEADING_NUMBER);
   }
 
+  /** Returns whether the cell is kept from being changed where a sheet is protected. */
+  boolean isLocked() {
+    return switch (this) {
+      case TEXT, GIVEN, DATE, TIME, OPEN -> false;
+      default -> true;
+    };
+  }
+
   HorizontalAlignment alignment() {
     if (isNumber() || this == HEADING_NUMBER || this == TIME) {
       return HorizontalAlignment.RIGHT;
     }
-    return this == GIVEN ? HorizontalAlignment.GENERAL : HorizontalAlignment.LEFT;
+    return this == GIVEN || this == OPEN ? HorizontalAlignment.GENERAL : HorizontalAlignment.LEFT;
   }
 
   /** Returns whether the cell's text stands off the column before, which may end in a number. */

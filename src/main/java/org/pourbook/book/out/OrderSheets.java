@@ -2,6 +2,8 @@ package org.pourbook.book.out;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.pourbook.buy.Load;
 import org.pourbook.desk.Estimate;
 import org.pourbook.plan.JobDrawing;
@@ -53,6 +55,10 @@ final class OrderSheets {
     sheets.add(PourSheets.readyList(estimate));
     sheets.add(loads);
     sheets.add(PourSheets.pourPlan(estimate, units));
+    if (OrderWorkbook.holdsPlans(estimate)) {
+      sheets.add(new CuttingSheet(estimate.bought().cutSheets()));
+      sheets.add(new BoltLayoutSheet(estimate));
+    }
     sheets.add(cuts);
     sheets.add(CutSheets.offcuts(estimate.bought().offcuts(), units));
     sheets.add(SteelSheets.barList(estimate, units));
@@ -66,6 +72,8 @@ final class OrderSheets {
     sheets.add(rules.spec());
     sheets.add(RecordSheets.basis(estimate));
     sheets.addAll(given.sheets());
+    Set<String> names = sheets.stream().map(Sheet::name).collect(Collectors.toSet());
+    sheets.add(0, Welcome.order(names, estimate.takeOffs().size()));
     sheets.replaceAll(sheet -> sheet instanceof SheetSpec<?> spec ? spec.inSheetsOf(most) : sheet);
     return sheets;
   }

@@ -84,6 +84,7 @@ final class PourSheets {
     List<Column<SteelSheets.Of<Strip>>> columns = new ArrayList<>();
     columns.add(Column.text("Job", 12, row -> row.job().code()));
     columns.addAll(units.column(SteelSheets.Of::units));
+    columns.add(Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK));
     columns.add(Column.count("Pour", 6, row -> row.item().pour()));
     columns.add(Column.text("Section", 12, row -> row.item().section()));
     columns.add(Column.count("Strip", 6, row -> row.item().strip()));
@@ -117,7 +118,6 @@ final class PourSheets {
                 row ->
                     BatchUnits.volume(sections.getOrDefault(sectionOf(row), 0.0), row.units()))));
     columns.add(Column.cell("Start", Look.TIME, 10, row -> new Cell.Clock(row.item().start())));
-    columns.add(Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK));
     return SheetSpec.portrait(
         "Pour plan",
         "The strips in the order of placing, with when each begins, for the sizes as the tool read"

@@ -20,6 +20,7 @@ import org.pourbook.problem.Place;
  * @param columns those that are printed come first
  * @param parts the sheets that hold it
  * @param light words beside the title that tell whether all is well; blank for none
+ * @param below what stands under the table
  */
 record SheetSpec<R>(
     String name,
@@ -28,7 +29,8 @@ record SheetSpec<R>(
     List<Column<R>> columns,
     List<R> rows,
     Parts parts,
-    Cell light)
+    Cell light,
+    Below below)
     implements Sheet {
 
   /** Rows as the spreadsheet counts them, from 1. */
@@ -54,13 +56,27 @@ record SheetSpec<R>(
   static <R> SheetSpec<R> landscape(
       String name, String says, List<Column<R>> columns, List<R> rows) {
     return new SheetSpec<>(
-        name, says, true, columns, rows, parts(rows.size(), MOST_RECORDS), Cell.BLANK);
+        name,
+        says,
+        true,
+        columns,
+        rows,
+        parts(rows.size(), MOST_RECORDS),
+        Cell.BLANK,
+        Below.NOTHING);
   }
 
   static <R> SheetSpec<R> portrait(
       String name, String says, List<Column<R>> columns, List<R> rows) {
     return new SheetSpec<>(
-        name, says, false, columns, rows, parts(rows.size(), MOST_RECORDS), Cell.BLANK);
+        name,
+        says,
+        false,
+        columns,
+        rows,
+        parts(rows.size(), MOST_RECORDS),
+        Cell.BLANK,
+        Below.NOTHING);
   }
 
   private static Parts parts(int records, int most) {
@@ -71,7 +87,8 @@ record SheetSpec<R>(
   SheetSpec<R> inSheetsOf(int most) {
     return parts.count() > 1
         ? this
-        : new SheetSpec<>(name, says, landscape, columns, rows, parts(rows.size(), most), light);
+        : new SheetSpec<>(
+            name, says, landscape, columns, rows, parts(rows.size(), most), light, below);
   }
 
   /**
@@ -83,12 +100,17 @@ record SheetSpec<R>(
     IntPredicate begins =
         index -> !keyOf.apply(rows.get(index)).equals(keyOf.apply(rows.get(index - 1)));
     return new SheetSpec<>(
-        name, says, landscape, columns, rows, Parts.of(rows.size(), most, begins), light);
+        name, says, landscape, columns, rows, Parts.of(rows.size(), most, begins), light, below);
   }
 
   /** Returns the same with a light beside its title. */
   SheetSpec<R> withLight(Cell words) {
-    return new SheetSpec<>(name, says, landscape, columns, rows, parts, words);
+    return new SheetSpec<>(name, says, landscape, columns, rows, parts, words, below);
+  }
+
+  /** Returns the same with something under its table. */
+  SheetSpec<R> with(Below under) {
+    return new SheetSpec<>(name, says, landscape, columns, rows, parts, light, under);
   }
 
   /** Returns the letters of a column. */
@@ -99,6 +121,25 @@ record SheetSpec<R>(
       }
     }
     throw new IllegalArgumentException("no column " + heading + " in " + name);
+  }
+
+  /** Returns the sum of a column's numbers. */
+  double total(Column<R> column) {
+    double sum = 0;
+    for (int i = 0; i < rows.size(); i++) {
+      Cell cell = column.value().apply(at(i));
+      Cell value = cell instanceof Cell.Formula formula ? formula.stored() : cell;
+      sum += value instanceof Cell.Number number ? number.number() : 0;
+    }
+    return sum;
+  }
+
+  /** Returns the sum of the numbers under a heading. */
+  double totalOf(String heading) {
+    return columns.stream()
+        .filter(column -> column.heading().equals(heading))
+        .mapToDouble(this::total)
+        .sum();
   }
 
   /** Returns how many columns are printed. */
@@ -181,6 +222,21 @@ record SheetSpec<R>(
   @Override
   public void writeTo(SXSSFSheet sheet, Styles styles, Paper paper) {
     new SheetWriter<>(this, 0, sheet, styles, paper).write();
+  }
+
+  /** What stands under a table, on its first sheet. */
+  @FunctionalInterface
+  interface Below {
+
+    Below NOTHING = (sheet, row) -> 0;
+
+    /**
+     * Writes it.
+     *
+     * @param row the first free row under the table, as the spreadsheet counts
+     * @return how many rows it takes
+     */
+    int writeTo(SXSSFSheet sheet, int row);
   }
 
   /** One of the sheets that a table fills. */

@@ -76,7 +76,7 @@ final class SheetWriter<R> {
     for (int i = 1; i < spec.columns().size(); i++) {
       Column<R> column = spec.columns().get(i);
       if (column.totalled()) {
-        cells.write(row, i, column.look().total(), Cell.formula(sum(i), sum(column)));
+        cells.write(row, i, column.look().total(), Cell.formula(sum(i), spec.total(column)));
       }
     }
   }
@@ -91,16 +91,6 @@ final class SheetWriter<R> {
           .append(sheet + letter + SheetSpec.FIRST_ROW + ":" + letter + spec.lastRowOf(each) + ")");
     }
     return sum.toString();
-  }
-
-  private double sum(Column<R> column) {
-    double sum = 0;
-    for (int i = 0; i < spec.rows().size(); i++) {
-      Cell cell = column.value().apply(spec.at(i));
-      Cell value = cell instanceof Cell.Formula formula ? formula.stored() : cell;
-      sum += value instanceof Cell.Number number ? number.number() : 0;
-    }
-    return sum;
   }
 
   private void headings() {
@@ -151,7 +141,8 @@ final class SheetWriter<R> {
     lights();
     sheet.setDisplayGridlines(false);
     paper.set(sheet, spec.landscape());
-    paper.setArea(
-        sheet, spec.lastRowOf(part) - 1, spec.printedColumns() - 1, SheetSpec.HEADING_ROW - 1);
+    int last = spec.lastRowOf(part);
+    int below = part == 0 ? spec.below().writeTo(sheet, last + 1) : 0;
+    paper.setArea(sheet, last + below - 1, spec.printedColumns() - 1, SheetSpec.HEADING_ROW - 1);
   }
 }

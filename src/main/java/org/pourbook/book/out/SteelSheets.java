@@ -39,8 +39,9 @@ final class SteelSheets {
     List<Column<Of<BarMark>>> columns = new ArrayList<>();
     columns.add(Column.text("Job", 12, row -> row.job().code()));
     columns.addAll(units.column(Of::units));
+    columns.add(Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK));
     columns.add(Column.text("Section", 12, row -> row.item().section()));
-    columns.add(Column.text("Mark", 8, row -> row.item().mark()));
+    columns.add(Column.text("Mark", 13, row -> row.item().mark()));
     columns.add(Column.text("Size", 7, row -> row.item().size().designation()));
     columns.add(Column.text("Shape", 9, row -> row.item().shape().label()));
     columns.add(Column.count("Count", 7, row -> row.item().count()));
@@ -50,7 +51,6 @@ final class SteelSheets {
     columns.addAll(length(units, "C", BarMark::c));
     columns.add(Column.count("Laps", 6, row -> row.item().laps()));
     columns.add(Column.number(units.weightHeading("Weight"), Look.NUMBER, 11, SteelSheets::weight));
-    columns.add(Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK));
     return SheetSpec.landscape(
         "Bar list",
         "Every bar mark: straight, corner (A and B), step (A, riser B, C); legs are outside"
@@ -75,6 +75,7 @@ final class SteelSheets {
     List<Column<Of<BoltPiece>>> columns = new ArrayList<>();
     columns.add(Column.text("Job", 12, row -> row.job().code()));
     columns.addAll(units.column(Of::units));
+    columns.add(Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK));
     columns.add(Column.text("Plate", 9, row -> row.item().plate()));
     columns.add(Column.count("Piece", 6, row -> row.item().piece()));
     columns.add(Column.count("Count", 6, row -> row.item().count()));
@@ -93,7 +94,6 @@ final class SteelSheets {
             Look.NUMBER,
             11,
             row -> BatchUnits.small(row.item().embedment(), row.units())));
-    columns.add(Column.cell("Done", Look.TICK, 6, row -> Cell.BLANK));
     return SheetSpec.landscape(
         "Bolts",
         "Where the bolts of each plate piece stand, measured from its left end.",

@@ -58,7 +58,12 @@ final class Styles {
 
   /** Returns a colour of three hexadecimal pairs, red first. */
   static XSSFColor colour(String rgb) {
-    return new XSSFColor(HexFormat.of().parseHex(rgb));
+    return new XSSFColor(bytes(rgb));
+  }
+
+  /** Returns the three bytes of a colour, red first. */
+  static byte[] bytes(String rgb) {
+    return HexFormat.of().parseHex(rgb);
   }
 
   private XSSFCellStyle style(Look look) {
@@ -75,6 +80,7 @@ final class Styles {
     style.setVerticalAlignment(
         look.line() == Look.Line.HEADING ? VerticalAlignment.BOTTOM : VerticalAlignment.CENTER);
     style.setWrapText(look.isWrapped());
+    style.setLocked(look.isLocked());
     lines(style, look.line());
     return style;
   }
@@ -89,7 +95,7 @@ final class Styles {
       }
       case WRITE -> below(style, BorderStyle.THIN, Look.Ink.GREY.rgb());
       case HINT -> fill(style, BAND_GREY);
-      case HEADING -> {
+      case HEADING, BAND -> {
         below(style, BorderStyle.MEDIUM, Look.Ink.ACCENT.rgb());
         fill(style, BAND_GREY);
       }

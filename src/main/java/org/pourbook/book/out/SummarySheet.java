@@ -58,7 +58,11 @@ final class SummarySheet {
     columns.addAll(ordered(units, amounts));
     columns.addAll(paid(money));
     columns.addAll(toMind(money));
-    return SheetSpec.landscape(NAME, says(estimate), columns, rows(estimate));
+    SheetSpec<Row> spec = SheetSpec.landscape(NAME, says(estimate), columns, rows(estimate));
+    return spec.rows().isEmpty()
+        ? spec
+        : spec.with(
+            new CostChart(spec, List.of(MATERIALS, SERVICES, FEES, TAX), currency(estimate)));
   }
 
   private static List<Column<Row>> ordered(BatchUnits units, SummaryAmounts amounts) {
@@ -126,6 +130,10 @@ final class SummarySheet {
     return new JobTotals(job, Money.ZERO, Money.ZERO, Money.ZERO, Money.ZERO, Money.ZERO, 0);
   }
 
+  private static String currency(Estimate estimate) {
+    return estimate.batch().prices().currency();
+  }
+
   private static String says(Estimate estimate) {
     long leftOut =
         estimate.problems().stream()
@@ -133,7 +141,7 @@ final class SummarySheet {
             .map(problem -> problem.job())
             .distinct()
             .count();
-    String jobs = "What each job takes and costs, in " + estimate.batch().prices().currency() + ".";
+    String jobs = "What each job takes and costs, in " + currency(estimate) + ".";
     return leftOut == 0
         ? jobs
         : jobs + " Not in these totals: " + leftOut + " left out, see Problems.";

@@ -1,9 +1,10 @@
 package org.pourbook.book.out;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 import org.pourbook.book.ColumnGroup;
 import org.pourbook.book.InputColumn;
 import org.pourbook.book.InputSheet;
@@ -23,14 +24,16 @@ final class TemplateSheet implements Sheet {
 
   private final InputSheet input;
   private final UnitSystem units;
+  private final InputCells cells;
   private final List<InputColumn> columns;
   private final List<Map<String, Cell>> rows;
 
-  TemplateSheet(InputSheet input, UnitSystem units, List<Map<String, Cell>> rows) {
+  TemplateSheet(
+      InputSheet input, UnitSystem units, InputCells cells, List<Map<String, Cell>> rows) {
     this.input = input;
     this.units = units;
-    this.columns =
-        input.columns().stream().sorted(Comparator.comparing(InputColumn::group)).toList();
+    this.cells = cells;
+    this.columns = InputCells.columns(input);
     this.rows = List.copyOf(rows);
   }
 
@@ -52,16 +55,63 @@ final class TemplateSheet implements Sheet {
     bands(pen);
     hints(pen);
     headings(pen);
-    CellChecks checks = new CellChecks(sheet, input);
+    CellChecks checks = new CellChecks(sheet, input, cells);
     for (int i = 0; i < columns.size(); i++) {
       checks.add(columns.get(i), i, FIRST_ROW - 1);
     }
     rows.forEach(row -> row(pen, row));
+    protectHeadings(sheet, styles);
     sheet.createFreezePane(2, FIRST_ROW - 1);
     sheet.setDisplayGridlines(false);
     paper.set(sheet, true);
     paper.spread(sheet, pagesWide());
-    paper.setArea(sheet, FIRST_ROW + rows.size() - 2, columns.size() - 1, FIRST_ROW - 2);
+    paper.setArea(sheet, FIRST_ROW + rows.size() - 2, lastPrinted(), FIRST_ROW - 2);
+  }
+
+  /** Columns beside a narrow table are printed too, so that the sentence over it is not cut. */
+  private int lastPrinted() {
+    int last = columns.size() - 1;
+    int room = 0;
+    for (int i = 0; i <= last; i++) {
+      room += width(i);
+    }
+    while (room < says().length()) {
+      last++;
+      room += LEAST_WIDTH;
+    }
+    return last;
+  }
+
+  /**
+   * Locks title, hints and headings without a password. Everything else may be done: rows can be
+   * deleted whole only where no cell of theirs is locked, so the columns right of the last are open
+   * too.
+   */
+  private void protectHeadings(SXSSFSheet sheet, Styles styles) {
+    CTCol beside =
+        sheet
+            .getWorkbook()
+            .getXSSFWorkbook()
+            .getSheet(name())
+            .getCTWorksheet()
+            .getColsArray(0)
+            .addNewCol();
+    beside.setMin(columns.size() + 1L);
+    beside.setMax(SpreadsheetVersion.EXCEL2007.getMaxColumns());
+    beside.setWidth(LEAST_WIDTH);
+    beside.setStyle(styles.of(Look.OPEN).getIndex());
+    sheet.enableLocking();
+    sheet.lockFormatCells(false);
+    sheet.lockFormatColumns(false);
+    sheet.lockFormatRows(false);
+    sheet.lockInsertColumns(false);
+    sheet.lockInsertRows(false);
+    sheet.lockInsertHyperlinks(false);
+    sheet.lockDeleteColumns(false);
+    sheet.lockDeleteRows(false);
+    sheet.lockSort(false);
+    sheet.lockAutoFilter(false);
+    sheet.lockObjects(false);
   }
 
   /** A wide sheet goes over several pages, so that it can be read. */

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.pourbook.book.InputSheet;
 import org.pourbook.book.TicketColumn;
@@ -47,7 +48,7 @@ public final class Templates {
    */
   public static void writeJobs(Path target, UnitSystem units, boolean overwrite)
       throws IOException {
-    write(List.of(InputSheet.values()), "Jobs", target, units, overwrite);
+    write(List.of(InputSheet.values()), "Jobs workbook", target, units, overwrite);
   }
 
   /**
@@ -80,11 +81,14 @@ public final class Templates {
       throws IOException {
     ExampleRows examples = new ExampleRows(units.isMetric());
     List<Sheet> sheets = new ArrayList<>();
+    sheets.add(Welcome.template(title, inputs, units));
+    InputCells cells = new InputCells(Set.copyOf(inputs));
     for (InputSheet input : inputs) {
       sheets.add(
           new TemplateSheet(
               input,
               units,
+              cells,
               input == InputSheet.PRACTICE ? PracticeRows.of(units) : examples.of(input)));
     }
     WorkbookFile.writeWorkbook(

@@ -13,6 +13,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -66,17 +68,21 @@ class DemoWorkbooksTest {
 
   private static void write(String name, Path target) throws IOException {
     List<Sheet> sheets = new ArrayList<>();
-    for (InputSheet input : InputSheet.values()) {
-      Path file = DEMO.resolve(name).resolve(input.label() + ".csv");
-      if (Files.exists(file)) {
-        sheets.add(new TemplateSheet(input, UnitSystem.FT_IN, rows(input, file)));
-      }
+    List<InputSheet> present =
+        Stream.of(InputSheet.values()).filter(input -> Files.exists(csv(name, input))).toList();
+    InputCells cells = new InputCells(Set.copyOf(present));
+    for (InputSheet input : present) {
+      sheets.add(new TemplateSheet(input, UnitSystem.FT_IN, cells, rows(input, csv(name, input))));
     }
     String title =
         name.equals("prices")
             ? "Demo prices, all invented"
             : name.equals("jobs") ? "Demo jobs, all invented" : "Demo jobs revised, all invented";
     WorkbookFile.writeWorkbook(sheets, new Paper(false, title), title, target, true);
+  }
+
+  private static Path csv(String name, InputSheet input) {
+    return DEMO.resolve(name).resolve(input.label() + ".csv");
   }
 
   private static List<Map<String, Cell>> rows(InputSheet input, Path file) throws IOException {

@@ -35,6 +35,9 @@ class OrderWorkbookTest {
   /** Floating sums are added up in another order by the evaluator. */
   private static final double SAME = 1e-9;
 
+  /** An empty row, and the rows that the chart covers. */
+  private static final int CHART_ROWS = 13;
+
   @TempDir Path folder;
 
   private XSSFWorkbook written() throws IOException {
@@ -164,14 +167,26 @@ class OrderWorkbookTest {
         assertEquals(0, workbook.getSheetAt(index).getPrintSetup().getFitHeight(), sheet.name());
         if (sheet instanceof SheetSpec<?> spec) {
           String last = "$" + org.pourbook.problem.Place.columnName(spec.printedColumns() - 1);
+          int lastRow = spec.lastRow() + (spec.name().equals("Summary") ? CHART_ROWS : 0);
           assertTrue(
-              workbook.getPrintArea(index).endsWith("!$A$1:" + last + "$" + spec.lastRow()),
+              workbook.getPrintArea(index).endsWith("!$A$1:" + last + "$" + lastRow),
               workbook.getPrintArea(index));
           assertEquals(
               SheetSpec.HEADING_ROW - 1,
               workbook.getSheetAt(index).getRepeatingRows().getFirstRow(),
               sheet.name());
         }
+      }
+    }
+  }
+
+  @Test
+  void theSentenceOverATableIsNotCutAtTheEdgeOfThePage() {
+    for (org.pourbook.book.out.Sheet sheet : OrderSheets.of(DemoEstimate.both())) {
+      if (sheet instanceof SheetSpec<?> spec) {
+        int width =
+            spec.columns().stream().filter(Column::printed).mapToInt(Column::broadWidth).sum();
+        assertEquals(1, TextLines.of(spec.says(), width), spec.name());
       }
     }
   }

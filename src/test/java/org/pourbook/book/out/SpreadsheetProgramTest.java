@@ -5,11 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -18,12 +21,14 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pourbook.book.InputSheet;
 import org.pourbook.book.in.JobsReader;
 import org.pourbook.book.in.QuotationReader;
 import org.pourbook.cut.FirstFitPlanner;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.Quote;
 import org.pourbook.desk.Quotes;
+import org.pourbook.measure.UnitSystem;
 import org.pourbook.problem.Checked;
 
 /**
@@ -50,11 +55,62 @@ class SpreadsheetProgramTest {
 
   @Test
   void itIsPrintedWithEverySheetOnPages() throws Exception {
-    Path pdf = program().convert(order, "pdf");
-    String text = Files.readString(pdf, StandardCharsets.ISO_8859_1);
-    int pages = text.split("/Type\\s*/Page[^s]", -1).length - 1;
+    int pages = pages(program().convert(order, "pdf"));
     int sheets = OrderSheets.of(DemoEstimate.both()).size();
     assertTrue(pages >= sheets, pages + " pages of " + sheets + " sheets");
+  }
+
+  @Test
+  void noBlockOfAShopSheetIsBrokenByTheEndOfAPage() throws Exception {
+    var estimate = DemoEstimate.both();
+    Path shop = folder.resolve("shop.xlsx");
+    WorkbookFile.writeWorkbook(
+        List.of(
+            new CuttingSheet(estimate.bought().cutSheets()),
+            new BoltLayoutSheet(estimate),
+            Welcome.order(Set.of(), 2)),
+        new Paper(false, "shop"),
+        "shop",
+        shop,
+        false);
+    int pages = 0;
+    try (XSSFWorkbook workbook = open(shop)) {
+      for (Sheet sheet : workbook) {
+        pages += sheet.getRowBreaks().length + 1;
+      }
+    }
+    assertEquals(pages, pages(program().convert(shop, "pdf")));
+  }
+
+  @Test
+  void theChecksOfATemplateOutliveTheProgram() throws Exception {
+    Path jobs = folder.resolve("jobs.xlsx");
+    Templates.writeJobs(jobs, UnitSystem.FT_IN, false);
+    try (XSSFWorkbook ours = open(jobs);
+        XSSFWorkbook theirs = open(program().convert(jobs, "xlsx"))) {
+      for (InputSheet input : InputSheet.values()) {
+        Set<String> before = checks(ours, input);
+        assertEquals(input.columns().size(), before.size());
+        assertEquals(before, checks(theirs, input));
+        assertTrue(theirs.getSheet(input.label()).getProtect());
+      }
+    }
+  }
+
+  /** Returns a line for each check: its column, what it says, and its formula. */
+  private static Set<String> checks(XSSFWorkbook workbook, InputSheet input) {
+    return workbook.getSheet(input.label()).getDataValidations().stream()
+        .map(
+            check ->
+                check.getRegions().getCellRangeAddress(0).getFirstColumn()
+                    + check.getPromptBoxText()
+                    + check.getValidationConstraint().getFormula1().replace("TRUE", "1"))
+        .collect(Collectors.toSet());
+  }
+
+  private static int pages(Path pdf) throws IOException {
+    String text = Files.readString(pdf, StandardCharsets.ISO_8859_1);
+    return text.split("/Type\\s*/Page[^s]", -1).length - 1;
   }
 
   @Test
@@ -121,6 +177,12 @@ class SpreadsheetProgramTest {
           stored, theirs.getNumericCellValue(), SAME * Math.max(1, Math.abs(stored)), where);
     } else {
       assertEquals(ours.getStringCellValue(), theirs.getStringCellValue(), where);
+    }
+  }
+
+  private static XSSFWorkbook open(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return new XSSFWorkbook(in);
     }
   }
 }

@@ -82,7 +82,8 @@ class TemplatesTest {
     Path file = folder.resolve("jobs.xlsx");
     Templates.writeJobs(file, units, false);
     try (XSSFWorkbook workbook = open(file)) {
-      assertEquals(InputSheet.values().length, workbook.getNumberOfSheets());
+      assertEquals(InputSheet.values().length + 1, workbook.getNumberOfSheets());
+      assertEquals(InputSheet.READ_FIRST, workbook.getSheetName(0));
       for (InputSheet input : InputSheet.values()) {
         XSSFSheet sheet = workbook.getSheet(input.label());
         assertEquals(input.columns().size(), sheet.getDataValidations().size(), input.label());
