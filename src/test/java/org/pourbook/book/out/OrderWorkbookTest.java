@@ -180,10 +180,11 @@ class OrderWorkbookTest {
     }
   }
 
+  /** A given sheet is as wide as the input is. */
   @Test
   void theSentenceOverATableIsNotCutAtTheEdgeOfThePage() {
     for (org.pourbook.book.out.Sheet sheet : OrderSheets.of(DemoEstimate.both())) {
-      if (sheet instanceof SheetSpec<?> spec) {
+      if (sheet instanceof SheetSpec<?> spec && !spec.name().startsWith("Given ")) {
         int width =
             spec.columns().stream().filter(Column::printed).mapToInt(Column::broadWidth).sum();
         assertEquals(1, TextLines.of(spec.says(), width), spec.name());
