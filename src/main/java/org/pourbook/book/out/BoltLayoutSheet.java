@@ -90,7 +90,7 @@ final class BoltLayoutSheet implements Sheet {
 
   private static String says(Job job, BoltPiece piece) {
     return piece.positions().size()
-        + " bolts "
+        + (piece.positions().size() == 1 ? " bolt " : " bolts ")
         + piece.bolt().designation()
         + ", "
         + LengthFormat.of(piece.embedment(), job.units())

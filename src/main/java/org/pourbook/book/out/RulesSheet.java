@@ -32,7 +32,9 @@ final class RulesSheet {
         Comparator.comparing((Row row) -> family(row.rule()))
             .thenComparingInt(row -> number(row.rule()))
             .thenComparing(Row::says)
-            .thenComparing(Row::source));
+            .thenComparing(Row::source)
+            .thenComparing(Row::value) // methods come in no certain order
+            .thenComparing(Row::standing));
     this.links = links(sorted);
     this.spec =
         SheetSpec.landscape(
