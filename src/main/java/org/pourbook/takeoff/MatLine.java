@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import org.pourbook.job.Section;
 import org.pourbook.job.Shape;
 import org.pourbook.measure.Length;
+import org.pourbook.outline.Figure.Chord;
 import org.pourbook.outline.Figures;
 import org.pourbook.takeoff.rule.BarMats;
 
@@ -66,6 +67,23 @@ record MatLine(Length from, Length to, Length offset) {
     List<MatLine> left = new ArrayList<>();
     if (stop.isMoreThan(from)) {
       left.add(new MatLine(from, stop, offset));
+    }
+    if (to.isMoreThan(start)) {
+      left.add(new MatLine(start, to, offset));
+    }
+    return left;
+  }
+
+  /** Returns what chords of a plan, in order along this bar, leave of it. */
+  List<MatLine> without(List<Chord> taken) {
+    List<MatLine> left = new ArrayList<>();
+    Length start = from;
+    for (Chord chord : taken) {
+      Length stop = computed(chord.fromM()).min(to);
+      if (stop.isMoreThan(start)) {
+        left.add(new MatLine(start, stop, offset));
+      }
+      start = start.max(computed(chord.toM()));
     }
     if (to.isMoreThan(start)) {
       left.add(new MatLine(start, to, offset));

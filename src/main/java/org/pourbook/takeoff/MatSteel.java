@@ -48,10 +48,7 @@ final class MatSteel {
     Length shortest = steel.setting(Setting.SHORTEST_BAR);
     List<MatLine> lines = MatLine.of(section, along, spacing, cover);
     for (Section recess : Steps.interrupting(steel, section, bar(along))) {
-      if (Steps.isPlaced(recess)) {
-        MatLine.Gap gap = Steps.gap(section, recess, along);
-        lines = lines.stream().flatMap(l -> l.interruptedBy(gap, cover).stream()).toList();
-      }
+      lines = lines.stream().flatMap(Steps.interruption(section, recess, along, cover)).toList();
     }
     return lines.stream().filter(line -> !line.length().isLessThan(shortest)).toList();
   }

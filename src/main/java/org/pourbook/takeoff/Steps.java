@@ -1,6 +1,9 @@
 package org.pourbook.takeoff;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.pourbook.job.Job;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Position;
@@ -10,6 +13,7 @@ import org.pourbook.measure.BarSize;
 import org.pourbook.measure.Length;
 import org.pourbook.outline.Figures;
 import org.pourbook.outline.Placed;
+import org.pourbook.outline.Widened;
 import org.pourbook.takeoff.rule.StepTieBars;
 
 /** How the recesses of a slab interrupt its mat (BAR-1, BAR-5). */
@@ -31,16 +35,28 @@ final class Steps {
         .toList();
   }
 
-  /** Returns whether a recess's place in its parent is known: one rectangle with a position. */
-  static boolean isPlaced(Section recess) {
-    return recess.position().isPresent()
-        && recess.count() == 1
-        && recess.shape() instanceof Shape.Rectangle;
+  /** Returns what a recess and the cover round it leave of a bar along Length, or across. */
+  static Function<MatLine, Stream<MatLine>> interruption(
+      Section parent, Section recess, boolean along, Length cover) {
+    Optional<Placed> placed = placed(parent, recess);
+    if (placed.isEmpty()) {
+      return Stream::of;
+    }
+    if (recess.shape() instanceof Shape.Rectangle size) {
+      MatLine.Gap gap = gap(parent, recess, size, along);
+      return line -> line.interruptedBy(gap, cover).stream();
+    }
+    Widened round = Widened.of(placed.get(), cover.metres(), along);
+    return line -> line.without(round.on(line.offset().metres())).stream();
   }
 
-  /** Returns the gap of a placed recess for bars along Length, or across. */
-  static MatLine.Gap gap(Section parent, Section recess, boolean along) {
-    Shape.Rectangle size = (Shape.Rectangle) recess.shape();
+  /** Returns a recess in its parent's plan, where its place is known and there is one of it. */
+  private static Optional<Placed> placed(Section parent, Section recess) {
+    return recess.count() == 1 ? Placed.in(parent, recess) : Optional.empty();
+  }
+
+  private static MatLine.Gap gap(
+      Section parent, Section recess, Shape.Rectangle size, boolean along) {
     Position corner = Placed.place(parent, size, recess.position()).orElseThrow();
     Length x = corner.x();
     Length y = corner.y();
@@ -53,7 +69,7 @@ final class Steps {
   static double unplacedShare(Section parent, List<Section> recesses) {
     double areaM2 =
         recesses.stream()
-            .filter(recess -> !isPlaced(recess))
+            .filter(recess -> placed(parent, recess).isEmpty())
             .mapToDouble(recess -> Figures.of(recess).areaM2() * recess.count())
             .sum();
     return Math.min(1, areaM2 / Figures.of(parent).areaM2());

@@ -12,10 +12,13 @@ import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -81,6 +84,36 @@ class CommandLineTest {
             .parse(plans.resolve("GOOD.svg").toFile());
     assertEquals("svg", svg.getDocumentElement().getTagName());
     assertTrue(svg.getElementsByTagName("line").getLength() > 4);
+  }
+
+  /** Writes that many jobs of one section each. */
+  private void writeAlike(int count) throws IOException {
+    for (String name : List.of("Jobs.csv", "Sections.csv")) {
+      List<String> lines = Files.readAllLines(jobs.resolve(name));
+      List<String> alike = new ArrayList<>(lines.subList(0, 1));
+      for (int i = 1; i <= count; i++) {
+        alike.add(lines.get(1).replaceFirst("^[^,]+", "J" + i));
+      }
+      Files.write(jobs.resolve(name), alike);
+    }
+  }
+
+  private boolean hasPlans(String workbook) throws IOException {
+    try (Workbook read = WorkbookFactory.create(folder.resolve(workbook).toFile(), null, true)) {
+      return read.getSheet("Plans") != null;
+    }
+  }
+
+  @Test
+  void aBatchOfMoreThanFiftyJobsHasNoPlansAndSaysSo() throws IOException {
+    writeAlike(50);
+    assertEquals(0, run("estimate", jobs, "-o", folder.resolve("fifty.xlsx")), err);
+    assertTrue(hasPlans("fifty.xlsx"));
+    assertFalse(err.contains("plans"), err);
+    writeAlike(51);
+    assertEquals(0, run("estimate", jobs, "-o", folder.resolve("more.xlsx")), err);
+    assertFalse(hasPlans("more.xlsx"));
+    assertTrue(err.contains("so many plans stand in no workbook; draw them with --plans"), err);
   }
 
   @Test

@@ -84,6 +84,62 @@ class JointSteelTest {
     assertEquals(2, part.ready().size());
   }
 
+  /**
+   * By hand: 31'-6" of existing edge, a slab of 7": 3/4 x 16 @ 12, ⌈378/12⌉ = ⌈31.5⌉ = 32 dowels,
+   * half of each, 8", in a hole of 7/8". Adhesive: π/4 × (49/64 − 36/64) × 8 × 1.5 × 32 = π/4 × 78
+   * = 61.2611 in3, of 231 to the gallon. A bar bonded into existing concrete stands before the
+   * pour, not after it: no cap.
+   */
+  @Test
+  void drilledDowelsAreBondedForHalfTheirLength() {
+    slab(Length.ofInches(7));
+    job.joint(drilled(SteelFixture.joint(JointKind.DOWEL, "F1", Length.ofInches(378))));
+    Part part = job.takeOff();
+    assertEquals(32, amount(part, "dowels"));
+    assertEquals(Material.DOWEL.of("3/4 x 16"), key(part, "dowels"));
+    assertEquals(32, amount(part, "dowel sleeves"));
+    assertEquals(Math.PI / 4 * 78 / 231, amount(part, "anchoring adhesive"), 1e-9);
+    assertEquals("drilled 8\" deep, hole 7/8\"", part.joints().get(0).note());
+    assertTrue(part.quantities().stream().noneMatch(q -> q.what().equals("bar caps")));
+  }
+
+  /**
+   * By hand: ten diameters of a #7 are 8-3/4", more than 6"; ⌈100/24⌉ = 5 bars, half a space over.
+   */
+  @Test
+  void aThickTieIsDrilledInTenDiameters() {
+    slab(Length.ofInches(8));
+    Joint plain = SteelFixture.joint(JointKind.TIE, "F1", Length.ofInches(100));
+    job.joint(written(plain, "#7", Length.ofInches(30), Length.ofInches(24), true));
+    Part part = job.takeOff();
+    assertEquals(Map.of(Length.ofInches(30), 5), SteelTakeoffTest.pieces(part, "#7"));
+    assertEquals("drilled 8-3/4\" deep, hole 1\"", part.joints().get(0).note());
+    // π/4 × (1 − 49/64) × 8.75 × 1.5 × 5 in3
+    double in3 = Math.PI / 4 * 15 / 64 * 8.75 * 1.5 * 5;
+    assertEquals(in3 / 231, amount(part, "anchoring adhesive"), 1e-9);
+  }
+
+  /**
+   * By hand: 3 piers of 4 uprights each leave 12 ends standing; a bulkhead of 10'-2" with ties at
+   * 18" leaves ⌈122/18⌉ = 7; drilled ties of another joint none.
+   */
+  @Test
+  void everyBarEndThatAPourLeavesStandingIsCapped() {
+    slab(Length.ofInches(4));
+    SectionBuilder pier = job.slab("P", Length.ofFeet(1), Length.ofFeet(1), Length.ofInches(36));
+    pier.kind = Kind.PIER;
+    pier.count = 3;
+    pier.edgeBars = Optional.of(SteelFixture.run(4, "#4"));
+    job.joint(SteelFixture.joint(JointKind.TIE, "F1", Length.ofInches(122)));
+    job.joint(drilled(SteelFixture.joint(JointKind.TIE, "F1", Length.ofFeet(9))));
+    double caps =
+        job.takeOff().quantities().stream()
+            .filter(q -> q.what().equals("bar caps"))
+            .mapToDouble(Quantity::amount)
+            .sum();
+    assertEquals(12 + 7, caps);
+  }
+
   @Test
   void tiesCastIntoAnEarlierPourAreCapped() {
     slab(Length.ofInches(4)).count = 2;

@@ -49,6 +49,24 @@ class MeshSteelTest {
     assertTrue(part.quantities().stream().noneMatch(q -> q.what().equals("mesh cut away")));
   }
 
+  /**
+   * By hand: slab 26'-4" × 13'-4", mat 312" × 156", wires 4" apart lap 4 + 2 = 6", sheets 8' × 20'.
+   * Along: ⌈150/90⌉ = 2 strips of ⌈306/234⌉ = 2 sheets, the last 312 − 234 = 78" long, both from
+   * one sheet: 2 + 1 = 3 sheets, 480 ft2. Across: ⌈306/90⌉ = 4 strips of one piece of 156", no two
+   * from one sheet of 240": 640 ft2. So along: 2 × (312 + 6)" × 8' = 424 ft2, 56 ft2 cut away.
+   * Supports 3' apart: (⌈312/36⌉ + 1) × (⌈156/36⌉ + 1) = 10 × 6.
+   */
+  @Test
+  void closerWiresLapLessAndOneSheetEndsTwoStrips() {
+    String style = "4x4-W2.9xW2.9";
+    slab(Length.ofInches(316), Length.ofInches(160)).mesh = Optional.of(style);
+    job.sheets.put(style, List.of(new SheetSize(Length.ofFeet(20), Length.ofFeet(8))));
+    Part part = job.takeOff();
+    assertEquals(424, amount(part, "mesh"), 1e-9);
+    assertEquals(56, amount(part, "mesh cut away"), 1e-9);
+    assertEquals(60, amount(part, "bar supports"));
+  }
+
   @Test
   void whatIsCutAwayMakesUpWholeSheets() {
     // Mat 17'-8" × 4'-8": one strip of 2 sheets, 212 + 8 in of 240.

@@ -104,6 +104,72 @@ class OutlineSteelTest {
     }
   }
 
+  private SectionBuilder recess(Shape shape) {
+    job.slab("F1", Length.ofFeet(20), Length.ofFeet(20), Length.ofInches(6)).bars("#4", FOOT);
+    SectionBuilder recess =
+        job.slab("B1", FOOT, FOOT, Length.ofInches(6)).recessIn("F1", Length.ofInches(6));
+    recess.shape = shape;
+    return recess;
+  }
+
+  /**
+   * 21 lines 11.7" apart from 3". The recess and a cover round it take 69" to 147" from the lines
+   * at 73.2" to 108.3", four, and 69" to 111" from those at 120" to 143.4", three.
+   */
+  @Test
+  void aRecessDrawnAsAnEllInterruptsTheBarsThatMeetIt() {
+    recess(new Shape.Outline(List.of(ring(6, 6, 12, 6, 12, 9, 9, 9, 9, 12, 6, 12))));
+    Part part = job.takeOff();
+    assertEquals(21 * 19.5 - 4 * 6.5 - 3 * 3.5, amount(part, "bars along"), 1e-9);
+    assertEquals(21 * 19.5 - 4 * 6.5 - 3 * 3.5, amount(part, "bars across"), 1e-9);
+  }
+
+  /** Lines 0, 11.7", 23.4" and 35.1" from the middle cut chords of a circle 36" + 3" in radius. */
+  @Test
+  void aRoundRecessInterruptsTheBarsThatMeetIt() {
+    recess(new Shape.Round(Length.ofFeet(6))).at(Length.ofFeet(7), Length.ofFeet(7));
+    double inches = 78 + 2 * (2 * Math.sqrt(39 * 39 - 11.7 * 11.7) + 62.4 + 34);
+    // sqrt(39² - 23.4²) = 31.2; sqrt(39² - 35.1²) = 17.0 to four figures, bars to the micrometre
+    assertEquals(21 * 19.5 - inches / 12, amount(job.takeOff(), "bars along"), 1e-3);
+  }
+
+  /**
+   * Sides at 42" and 102", cover 3": the bars at 39" and 105" run past, the five between do not.
+   */
+  @Test
+  void aBarThatRunsACoverBesideADrawnRecessIsNotInterrupted() {
+    SteelFixture plain = new SteelFixture();
+    for (SteelFixture one : List.of(plain, job)) {
+      one.slab("F1", Length.ofInches(234), Length.ofInches(234), Length.ofInches(6))
+          .bars("#4", FOOT);
+    }
+    plain
+        .slab("B1", Length.ofInches(60), Length.ofInches(60), Length.ofInches(6))
+        .recessIn("F1", Length.ofInches(6))
+        .at(Length.ofInches(42), Length.ofInches(42));
+    SectionBuilder drawn =
+        job.slab("B1", FOOT, FOOT, Length.ofInches(6)).recessIn("F1", Length.ofInches(6));
+    drawn.shape = new Shape.Outline(List.of(square(42, 102)));
+    // 20 lines 12" apart from 3", 228" long; the recess and its cover take 66".
+    double expected = (20 * 228 - 5 * 66) / 12.0;
+    assertEquals(expected, amount(plain.takeOff(), "bars along"), 1e-9);
+    assertEquals(expected, amount(job.takeOff(), "bars along"), 1e-9);
+  }
+
+  private static Ring square(long from, long to) {
+    List<Point> points = new ArrayList<>();
+    for (long[] at : List.of(new long[] {from, from}, new long[] {to, from}, new long[] {to, to})) {
+      points.add(corner(points.size() + 1, at[0], at[1]));
+    }
+    points.add(corner(4, from, to));
+    return new Ring(points);
+  }
+
+  private static Point corner(int number, long xIn, long yIn) {
+    return new Point(
+        Integer.toString(number), Length.ofInches(xIn), Length.ofInches(yIn), SideMark.BY_SECTION);
+  }
+
   /** Mat 19'-8": strips of 5' lapped 8" from 2": at 2", 54", 106" and so on; 4-1/2 ft on, 52". */
   @Test
   void meshStripsOfAnEllAreAsLongAsItIsUnderThem() {
