@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.pourbook.cut.CutPlanner;
 import org.pourbook.job.Job;
@@ -69,14 +68,14 @@ public final class Buyer {
     Buyer buyer = new Buyer(prices, planner, List.of(), after);
     List<Choice> choices = new ArrayList<>(settled);
     choices.addAll(CheapestTotal.choose(buyer.offered(open)));
-    return new Met(buyer.bought(takeOffs, choices, lot -> List.of()), List.copyOf(choices));
+    return new Met(buyer.bought(takeOffs, choices, Alone.NOBODY), List.copyOf(choices));
   }
 
   private Bought buy(List<TakeOff> takeOffs) {
     return bought(
         takeOffs,
         CheapestTotal.choose(offered(Lots.of(takeOffs, prices))),
-        lot -> ways(lot, prices, planner, Yard.of(onHand, lot.key())).options());
+        new Alone(onHand, (lot, there) -> ways(lot, prices, planner, there).options()));
   }
 
   private List<Offered> offered(List<Lot> lots) {
@@ -91,10 +90,9 @@ public final class Buyer {
   /**
    * Returns the orders that choices make.
    *
-   * @param alone the ways to meet one job's part of a lot, for what sharing saves
+   * @param alone how one job would buy its part of a lot, for what sharing saves
    */
-  private Bought bought(
-      List<TakeOff> takeOffs, List<Choice> choices, Function<Lot, List<Option>> alone) {
+  private Bought bought(List<TakeOff> takeOffs, List<Choice> choices, Alone alone) {
     List<Job> jobs = takeOffs.stream().map(TakeOff::job).toList();
     List<OrderDraft> drafts = OrderDrafts.of(choices);
     List<Line> lines = JobLines.of(jobs, choices, drafts, after);

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Function;
 import org.pourbook.job.Job;
 import org.pourbook.measure.Money;
 import org.pourbook.takeoff.MaterialKey;
@@ -20,11 +19,11 @@ final class Orders {
    * Returns the orders, numbered in the order of the drafts.
    *
    * @param after how many orders were numbered before
-   * @param options the ways to meet a lot, for what sharing saves
+   * @param alone the ways to meet a lot, for what sharing saves
    */
-  static List<Order> of(List<OrderDraft> drafts, int after, Function<Lot, List<Option>> options) {
+  static List<Order> of(List<OrderDraft> drafts, int after, Alone alone) {
     List<Optional<Money>> savings =
-        drafts.parallelStream().map(draft -> SharedSaving.of(draft, options)).toList();
+        drafts.parallelStream().map(draft -> SharedSaving.of(draft, alone)).toList();
     List<Order> orders = new ArrayList<>();
     for (OrderDraft draft : drafts) {
       int sofar = orders.size();

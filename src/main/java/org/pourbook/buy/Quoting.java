@@ -81,7 +81,7 @@ public final class Quoting {
     return new Quoted(
         List.copyOf(asked.values()),
         lines(),
-        Orders.of(drafts, 0, lot -> List.of()),
+        Orders.of(drafts, 0, Alone.NOBODY),
         CutSheets.of(choices),
         all.stream().flatMap(answer -> answer.problem().stream()).toList());
   }

@@ -1,38 +1,43 @@
 package org.pourbook.buy;
 
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import org.pourbook.job.Job;
 import org.pourbook.measure.Money;
+import org.pourbook.takeoff.MaterialKey;
 
 /** What jobs save by sharing an order (BUY-4). */
 final class SharedSaving {
 
   private final OrderDraft draft;
   private final Supplier supplier;
-  private final Function<Lot, List<Option>> options;
+  private final Alone alone;
 
-  private SharedSaving(OrderDraft draft, Supplier supplier, Function<Lot, List<Option>> options) {
+  /** What is on hand of a material in a size for the jobs that have not had their turn. */
+  private final Map<MaterialKey, List<OnHand>> left = new HashMap<>();
+
+  private SharedSaving(OrderDraft draft, Supplier supplier, Alone alone) {
     this.draft = draft;
     this.supplier = supplier;
-    this.options = options;
+    this.alone = alone;
   }
 
   /**
    * Returns how much more its jobs would pay for goods, delivery and minimums if each ordered alone
    * from the same supplier; empty where the order is not shared or one job could not.
    *
-   * @param options the ways to meet a lot
+   * @param ways how a job would buy alone
    */
-  static Optional<Money> of(OrderDraft draft, Function<Lot, List<Option>> options) {
+  static Optional<Money> of(OrderDraft draft, Alone ways) {
     if (draft.supplier().isEmpty() || draft.jobs().size() < 2) {
       return Optional.empty();
     }
-    SharedSaving saving = new SharedSaving(draft, draft.supplier().get(), options);
+    SharedSaving saving = new SharedSaving(draft, draft.supplier().get(), ways);
     Money apart = Money.ZERO;
     for (Job job : draft.jobs()) {
       Optional<Money> alone = saving.alone(job);
@@ -50,13 +55,16 @@ final class SharedSaving {
     lots.removeIf(lot -> lot.portionsOf(job).isEmpty());
     Money goods = Money.ZERO;
     for (Lot lot : lots) {
+      MaterialKey key = lot.key().normal();
+      List<OnHand> there = left.computeIfAbsent(key, k -> Yard.of(alone.onHand(), k));
       Optional<Option> option =
-          options.apply(lot.ofJob(job)).stream()
+          alone.ways().apply(lot.ofJob(job), there).stream()
               .filter(way -> way.supplier().equals(Optional.of(supplier)))
               .findFirst();
       if (option.isEmpty()) {
         return Optional.empty();
       }
+      left.put(key, Yard.without(there, List.of(option.get())));
       goods = goods.plus(option.get().goods());
     }
     Money fees =

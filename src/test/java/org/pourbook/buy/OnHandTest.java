@@ -85,4 +85,22 @@ class OnHandTest {
     double left = Length.ofInches(96 - 12, 1).minus(Length.ofInches(1, 8)).feet();
     assertEquals(List.of("2 x 5.0, left in the yard", "2 x " + left + ", A"), offcuts(bought));
   }
+
+  @Test
+  void whatSharingSavesCountsStockOnHandOnce() {
+    // A board yields two pieces of 7 ft. Together: one on hand, four from two boards, 24.00. Apart:
+    // A one on hand and one board, B three pieces from two boards, 36.00.
+    Bought bought =
+        buy(
+            List.of(board(7, 1)),
+            cuts("A", "2027-04-13", 7, 2).deliverTo("yard"),
+            cuts("B", "2027-04-13", 7, 3).deliverTo("yard"));
+    assertEquals(1, bought.orders().size());
+    assertEquals("24.00", bought.orders().get(0).total().toString());
+    assertEquals(
+        List.of("Shared by A, B: 12.00 less than ordered apart, before tax."),
+        bought.orders().get(0).notes().stream()
+            .filter(note -> note.startsWith("Shared by"))
+            .toList());
+  }
 }
