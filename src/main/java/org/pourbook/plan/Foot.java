@@ -3,9 +3,12 @@ package org.pourbook.plan;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.pourbook.job.Job;
+import org.pourbook.job.Joint;
+import org.pourbook.job.JointKind;
 import org.pourbook.job.Plate;
 import org.pourbook.measure.Length;
 import org.pourbook.plan.Drawing.Anchor;
@@ -35,7 +38,10 @@ record Foot(Job job, List<String> notes) {
   static Foot of(TakeOff takeOff, List<Places.Spot> spots) {
     Job job = takeOff.job();
     List<String> notes = new ArrayList<>();
-    notes.add("X to the right, Y up, from the lower left corner. (1), (2)… strips as placed.");
+    String plan = "X to the right, Y up, from the lower left corner. (1), (2)… strips as placed.";
+    boolean cut =
+        takeOff.joints().stream().anyMatch(line -> job.joints().stream().noneMatch(line::isOf));
+    notes.add(plan + (cut ? " A joint without words: see sheet Joints." : ""));
     if (spots.stream().anyMatch(spot -> !spot.known())) {
       notes.add("Sections without X and Y stand side by side.");
     }
@@ -47,11 +53,43 @@ record Foot(Job job, List<String> notes) {
         wrap(notes, "Bolts of plate " + plate.code() + times + ", at " + positions(job, pieces));
       }
     }
+    for (Joint joint : job.joints()) {
+      if (!isDrawn(joint, spots)) {
+        wrap(notes, told(joint, takeOff));
+      }
+    }
     if (notes.size() > MOST_NOTES) {
       notes.subList(MOST_NOTES - 1, notes.size()).clear();
-      notes.add("More bolts are on sheet Bolts.");
+      notes.add("More bolts and joints are on sheets Bolts and Joints.");
     }
     return new Foot(job, List.copyOf(notes));
+  }
+
+  /** Dowels and ties stand on the side that their joint names; isolation joints are not drawn. */
+  private static boolean isDrawn(Joint joint, List<Places.Spot> spots) {
+    return joint.kind() != JointKind.ISOLATION
+        && spots.stream()
+            .filter(spot -> joint.section().equals(Optional.of(spot.section().code())))
+            .flatMap(spot -> spot.figure().sides().stream())
+            .anyMatch(side -> joint.side().equals(Optional.of(side.name())));
+  }
+
+  private static String told(Joint joint, TakeOff takeOff) {
+    String bars =
+        takeOff.joints().stream()
+            .filter(line -> line.isOf(joint) && line.bars() > 0)
+            .map(line -> ": " + line.bars() + " of " + line.barText())
+            .findFirst()
+            .orElse("");
+    return "Joint "
+        + joint.code()
+        + ", "
+        + joint.kind().label()
+        + joint.section().map(section -> ", " + section).orElse("")
+        + joint.side().map(side -> ", " + side).orElse("")
+        + ", "
+        + JobDrawing.length(joint.length(), takeOff.job().units())
+        + bars;
   }
 
   private static String positions(Job job, List<BoltPiece> pieces) {
@@ -68,6 +106,9 @@ record Foot(Job job, List<String> notes) {
     String rest = text;
     while (rest.length() > LETTERS) {
       int cut = Math.max(rest.lastIndexOf(", ", LETTERS), rest.lastIndexOf("; ", LETTERS));
+      if (cut < 0) {
+        break;
+      }
       notes.add(rest.substring(0, cut + 1));
       rest = "    " + rest.substring(cut + 2);
     }

@@ -1,5 +1,6 @@
 package org.pourbook.plan;
 
+import java.util.List;
 import java.util.Optional;
 import org.pourbook.job.Edge;
 import org.pourbook.job.Job;
@@ -126,14 +127,16 @@ final class SectionMarks {
   /** Dowels and ties of a joint on the side, or step ties, as many as there are. */
   private void bars(Spot spot, FigureSide side, double x1, double y1, double x2, double y2) {
     Section section = spot.section();
-    int bars =
+    List<Joint> joints =
         job.joints().stream()
             .filter(j -> j.kind() != JointKind.ISOLATION)
             .filter(j -> j.section().equals(Optional.of(section.code())))
             .filter(j -> j.side().equals(Optional.of(side.name())))
-            .findFirst()
-            .map(this::barsOf)
-            .orElseGet(() -> StepTies.along(job, section, side));
+            .toList();
+    int bars =
+        joints.isEmpty()
+            ? StepTies.along(job, section, side)
+            : joints.stream().mapToInt(this::barsOf).sum();
     double dx = page.x(x2) - page.x(x1);
     double dy = page.y(y2) - page.y(y1);
     double length = Math.sqrt(dx * dx + dy * dy);
@@ -148,7 +151,7 @@ final class SectionMarks {
 
   private int barsOf(Joint joint) {
     return takeOff.joints().stream()
-        .filter(line -> line.joint().equals(joint.code()))
+        .filter(line -> line.isOf(joint))
         .mapToInt(JointLine::bars)
         .findFirst()
         .orElse(0);

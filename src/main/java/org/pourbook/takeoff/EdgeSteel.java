@@ -136,7 +136,13 @@ final class EdgeSteel {
     Length spacing = steel.setting(Setting.SUPPORT_SPACING);
     int blocks = laid.stream().mapToInt(one -> BarSupports.blocksUnder(one, spacing)).sum();
     String size = Supports.size(BarSupports.blockHeight(steel.units()), steel);
-    String working = blocks + " along " + laid.size() + " runs, one every " + steel.show(spacing);
+    String working =
+        blocks
+            + " along "
+            + laid.size()
+            + (laid.size() == 1 ? " run" : " runs")
+            + ", one every "
+            + steel.show(spacing);
     bars.counted("edge blocks", Material.BAR_SUPPORT, size, blocks, working, "BAR-7");
   }
 

@@ -1,6 +1,7 @@
 package org.pourbook.takeoff;
 
 import java.util.Optional;
+import org.pourbook.job.Joint;
 import org.pourbook.measure.Length;
 
 /**
@@ -19,4 +20,10 @@ public record JointLine(
     Optional<Length> depth,
     int bars,
     String barText,
-    String note) {}
+    String note) {
+
+  /** Returns whether it is the row of a written joint; a control joint may bear the same code. */
+  public boolean isOf(Joint written) {
+    return joint.equals(written.code()) && what.equals(written.kind().label());
+  }
+}

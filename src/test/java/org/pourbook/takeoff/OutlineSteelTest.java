@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.pourbook.job.Kind;
 import org.pourbook.job.Shape;
 import org.pourbook.job.Shape.Point;
 import org.pourbook.job.Shape.Ring;
@@ -102,6 +103,16 @@ class OutlineSteelTest {
       // Computed bars are held to the micrometre.
       assertEquals(amount(expected, what), amount(drawn, what), 1e-4, what);
     }
+  }
+
+  @Test
+  void oneRunOfBlocksIsToldAsOne() {
+    SectionBuilder footing = job.slab("W", Length.ofFeet(20), FOOT, Length.ofInches(12));
+    footing.kind = Kind.FOOTING;
+    footing.edgeBars = Optional.of(SteelFixture.run(2, "#4"));
+    String working = SteelTakeoffTest.find(job.takeOff(), "edge blocks").working();
+    // 19'-6" at 4', rounded up
+    assertEquals("5 along 1 run, one every 4'-0\" = 5", working);
   }
 
   private SectionBuilder recess(Shape shape) {

@@ -1,16 +1,20 @@
 package org.pourbook.takeoff;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.pourbook.takeoff.SiteJob.SectionBuilder.recess;
 import static org.pourbook.takeoff.SiteJob.SectionBuilder.slab;
 import static org.pourbook.takeoff.SiteJob.feet;
 import static org.pourbook.takeoff.SiteJob.inches;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.pourbook.job.Joint;
+import org.pourbook.job.JointKind;
 import org.pourbook.job.Plate;
 import org.pourbook.job.Position;
 import org.pourbook.job.Sides;
@@ -18,6 +22,7 @@ import org.pourbook.measure.Length;
 import org.pourbook.plan.Drawing;
 import org.pourbook.plan.Drawing.Stroke;
 import org.pourbook.plan.JobDrawing;
+import org.pourbook.problem.Place;
 
 /** The drawing of a job. */
 class PlanDrawingTest {
@@ -121,6 +126,66 @@ class PlanDrawingTest {
     // 10'-0" and 8'-0" at 16 in, twice: 2 x (9 + 7)
     assertEquals(32, listed);
     assertEquals(32, lines(JobDrawing.of(takeOff), Stroke.BAR).size());
+  }
+
+  private static Joint joint(String code, JointKind kind, String section, String side) {
+    return new Joint(
+        code,
+        Optional.of(section).filter(text -> !text.isEmpty()),
+        Optional.of(side).filter(text -> !text.isEmpty()),
+        kind,
+        feet(12),
+        Optional.of("#4"),
+        Optional.of(inches("18")),
+        Optional.of(inches("18")),
+        false,
+        Optional.empty(),
+        Length.ZERO,
+        Optional.empty(),
+        new Place("Joints", 1, -1));
+  }
+
+  /** Control joints of a section have the numbers 1, 2, …: a written joint may be called so too. */
+  @Test
+  void everyJointOnASideIsDrawnWithItsBars() {
+    SiteJob job = new SiteJob().with(slab("A").size(feet(24), feet(20)));
+    job.with(joint("1", JointKind.TIE, "A", "L1")).with(joint("2", JointKind.TIE, "A", "L1"));
+
+    // 12'-0" at 18 in, twice
+    assertEquals(16, lines(drawn(job), Stroke.BAR).size());
+    assertTrue(words(drawn(job)).stream().noneMatch(text -> text.startsWith("Joint ")));
+  }
+
+  @Test
+  void aJointWhosePlaceIsNotWrittenIsToldBesideThePlan() {
+    SiteJob job = new SiteJob().with(slab("A").size(feet(24), feet(20)));
+    job.with(joint("J1", JointKind.TIE, "A", "")).with(joint("J2", JointKind.TIE, "", ""));
+    job.with(joint("J3", JointKind.ISOLATION, "A", "L1"));
+    List<String> words = words(drawn(job));
+
+    assertTrue(words.contains("Joint J1, tie, A, 12'-0\": 8 of #4 x 18\" @ 18\""), "" + words);
+    assertTrue(words.contains("Joint J2, tie, 12'-0\": 8 of #4 x 18\" @ 18\""), "" + words);
+    assertTrue(words.contains("Joint J3, isolation, A, L1, 12'-0\""), "" + words);
+    assertEquals(0, lines(drawn(job), Stroke.BAR).size());
+  }
+
+  @Test
+  void aNoteThatCannotBeBrokenStandsOnOneLine() {
+    String code = "J".repeat(200);
+    SiteJob job = new SiteJob().with(slab("A").size(feet(8), feet(8)));
+    job.with(joint(code, JointKind.TIE, "", ""));
+
+    List<String> words = assertTimeoutPreemptively(Duration.ofSeconds(2), () -> words(drawn(job)));
+    assertTrue(words.stream().anyMatch(text -> text.startsWith("Joint " + code)), "" + words);
+  }
+
+  @Test
+  void whereControlJointsLieIsAlsoToldOnTheirSheet() {
+    String told = "A joint without words: see sheet Joints.";
+
+    assertTrue(words(drawn(L)).stream().anyMatch(text -> text.endsWith(told)));
+    SiteJob small = new SiteJob().with(slab("A").size(feet(8), feet(8)));
+    assertTrue(words(drawn(small)).stream().noneMatch(text -> text.endsWith(told)));
   }
 
   @Test
