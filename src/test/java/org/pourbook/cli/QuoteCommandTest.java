@@ -372,4 +372,31 @@ class QuoteCommandTest {
     CSVRecord line = sheet(folder.resolve("x"), "Side by side").get(1);
     assertEquals("", line.get("Tallow Bridge Yard"));
   }
+
+  @Test
+  void aYesOrNoIsReadHoweverAnOfficeWritesIt() throws IOException {
+    List<CSVRecord> ours = allFromTallow("no", "no");
+    List<CSVRecord> theirs = allFromTallow("No", "FALSE");
+    assertMoney(BigDecimal.ZERO, ours.get(0).get("Tax"));
+    for (String heading : List.of("Goods", "Delivery", "Tax", "Total")) {
+      assertEquals(ours.get(0).get(heading), theirs.get(0).get(heading), heading);
+    }
+  }
+
+  /** Returns the ways to buy where Tallow Bridge's lines are written with these answers. */
+  private List<CSVRecord> allFromTallow(String taxable, String brought) throws IOException {
+    Path tallow = quoted(JOBS, TALLOW, "tallow-" + taxable + brought, DAY);
+    Path nettle = quoted(JOBS, NETTLE, "nettle-" + taxable + brought, DAY);
+    Path lines = tallow.resolve("Quotation.csv");
+    String given = Files.readString(lines);
+    String written =
+        given.replaceAll(
+            "(?m),yes,([\\d.]+),([\\d.]*),(\\d+),(yes|no)(\\r?)$",
+            "," + taxable + ",$1,$2,$3," + brought + "$5");
+    assertNotEquals(given, written);
+    Files.writeString(lines, written);
+    Path target = folder.resolve("answers-" + taxable + brought);
+    assertEquals(0, run("compare", tallow, nettle, "-o", target), err);
+    return sheet(target, "Ways to buy");
+  }
 }

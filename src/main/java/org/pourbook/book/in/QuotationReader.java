@@ -16,6 +16,7 @@ import org.pourbook.buy.Supplier;
 import org.pourbook.desk.Batch.InputFile;
 import org.pourbook.job.GivenSheet.GivenCell;
 import org.pourbook.job.Setting;
+import org.pourbook.job.SettingText;
 import org.pourbook.measure.Money;
 import org.pourbook.problem.Checked;
 import org.pourbook.problem.Place;
@@ -173,13 +174,18 @@ public final class QuotationReader {
         missing ? BigDecimal.ZERO : packs.orElse(BigDecimal.ZERO),
         row.text("Order unit"),
         missing ? Money.ZERO : amount.map(Money::rounded).orElse(Money.ZERO),
-        !row.text("Taxable").equals("no"),
+        isYes(row, "Taxable"),
         number(row.cell("Tax %")).orElse(usualTax),
         number(row.cell("Truck fees")).map(Money::rounded).orElse(Money.ZERO),
         deliverTo.isEmpty() ? job : deliverTo,
         TicketCells.date(row.cell("Needed by"), ""),
-        !row.text("Brought").equals("no"),
+        isYes(row, "Brought"),
         missing);
+  }
+
+  /** Returns an answer; yes where it is left blank. */
+  private static boolean isYes(HeadedRows.Row row, String heading) {
+    return SettingText.yesNo(row.text(heading)).orElse(true);
   }
 
   private static boolean is(String text, Standing standing) {
