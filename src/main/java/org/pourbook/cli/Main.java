@@ -1,11 +1,14 @@
 package org.pourbook.cli;
 
+import java.io.PrintWriter;
 import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
 import picocli.CommandLine.Spec;
 
 /** The root command, {@code pourbook}. */
@@ -59,7 +62,23 @@ public final class Main implements Runnable {
 
   /** Returns the command line with its exit statuses; tests give it streams of their own. */
   static CommandLine commandLine() {
-    return new CommandLine(new Main()).setExecutionExceptionHandler(new Failures());
+    return new CommandLine(new Main())
+        .setExecutionStrategy(Main::withinMemory)
+        .setExecutionExceptionHandler(new Failures());
+  }
+
+  /** An input may hold more than fits; what it took is free again when this is caught. */
+  private static int withinMemory(ParseResult arguments) {
+    try {
+      return new RunLast().execute(arguments);
+    } catch (OutOfMemoryError | StackOverflowError e) {
+      PrintWriter err = arguments.commandSpec().commandLine().getErr();
+      err.println(
+          "pourbook: the input needs more memory than Java may take here;"
+              + " is it the right file? Else give more by the option -Xmx of java.");
+      err.flush();
+      return ExitStatus.NOTHING;
+    }
   }
 
   /** Refuses a call that names no command: the usage goes to standard error, exit status 2. */

@@ -34,6 +34,13 @@ public record Problem(Place place, String job, String found, String expected, Ef
 
   @Override
   public String toString() {
-    return place + ": found " + found + "; expected " + expected + " (" + effect.label() + ")";
+    return place
+        + ": found "
+        + Quoted.of(found)
+        + "; expected "
+        + expected
+        + " ("
+        + effect.label()
+        + ")";
   }
 }

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -96,21 +95,31 @@ final class CsvFiles {
 
   private static RawSheet sheet(Path file) throws UnreadableFile {
     List<RawRow> rows = new ArrayList<>();
-    try (CSVParser parser = CSVParser.parse(text(file), FORMAT)) {
+    try (CsvText text = text(file);
+        CSVParser parser = CSVParser.parse(text, FORMAT)) {
       Map<GivenCell, GivenCell> alike = new HashMap<>(); // a season says the same over and over
       int index = 0;
       for (CSVRecord record : parser) {
+        text.endRow();
         RawRow row = row(index++, record).sharing(alike);
         if (!row.isBlank()) {
           rows.add(row);
         }
       }
-    } catch (CharacterCodingException e) {
-      throw new UnreadableFile(file + " is not UTF-8 text: save it as CSV UTF-8", e);
     } catch (IOException | UncheckedIOException | IllegalStateException e) {
-      throw new UnreadableFile(file + " is no sound CSV file: a quote is not closed", e);
+      throw new UnreadableFile(file + " " + whatIsWrong(e), e);
     }
     return new RawSheet(InputFiles.name(file), sheetName(file), rows);
+  }
+
+  private static String whatIsWrong(Exception e) {
+    Throwable trouble = e instanceof UncheckedIOException ? e.getCause() : e;
+    if (trouble instanceof CsvText.Refused refused) {
+      return refused.fault();
+    }
+    return trouble instanceof CharacterCodingException
+        ? "is not UTF-8 text: save it as CSV UTF-8"
+        : "is no sound CSV file: a quote is not closed";
   }
 
   /**
@@ -125,8 +134,10 @@ final class CsvFiles {
       throw new UnreadableFile(file + " was not found");
     }
     int index = 0;
-    try (CSVParser parser = CSVParser.parse(reader(file), FORMAT)) {
+    try (CsvText text = text(file);
+        CSVParser parser = CSVParser.parse(text, FORMAT)) {
       for (CSVRecord record : parser) {
+        text.endRow();
         RawRow row = row(index, record);
         index++;
         if (!row.isBlank()) {
@@ -144,7 +155,7 @@ final class CsvFiles {
     }
   }
 
-  private static Reader reader(Path file) throws IOException {
+  private static CsvText text(Path file) throws IOException {
     Reader reader =
         new BufferedReader(
             new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8.newDecoder()));
@@ -152,21 +163,12 @@ final class CsvFiles {
     if (reader.read() != '\ufeff') {
       reader.reset();
     }
-    return reader;
+    return new CsvText(reader);
   }
 
   private static RawRow row(int index, CSVRecord record) {
     List<GivenCell> cells = new ArrayList<>(record.size());
     record.forEach(value -> cells.add(CellValues.text(value)));
     return new RawRow(index, cells);
-  }
-
-  private static String text(Path file) throws IOException {
-    String text =
-        StandardCharsets.UTF_8
-            .newDecoder()
-            .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
-            .toString();
-    return text.startsWith("\ufeff") ? text.substring(1) : text;
   }
 }

@@ -17,6 +17,10 @@ final class SheetPart extends DefaultHandler {
 
   private static final int LAST_ROW = 1 << 20;
   private static final int LAST_COLUMN = 1 << 14;
+
+  /** Blank cells left of others; no file need hold what they take in memory, 4 bytes each. */
+  private static final int MOST_GAPS = 1 << 23;
+
   private static final Pattern REFERENCE = Pattern.compile("[A-Z]{1,3}[1-9][0-9]{0,6}");
   private static final Pattern NUMBER =
       Pattern.compile("[-+]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][-+]?\\d{1,3})?");
@@ -29,6 +33,7 @@ final class SheetPart extends DefaultHandler {
 
   private final List<GivenCell> cells = new ArrayList<>();
   private final StringBuilder text = new StringBuilder();
+  private int gaps;
   private int row = -1;
   private int column = -1;
   private String type = "n";
@@ -146,6 +151,10 @@ final class SheetPart extends DefaultHandler {
     GivenCell value = value();
     if (value instanceof GivenCell.Blank) {
       return;
+    }
+    gaps += Math.max(column - cells.size(), 0);
+    if (gaps > MOST_GAPS) {
+      throw new XlsxBook.Damage("cells far to the right in too many rows");
     }
     while (cells.size() <= column) {
       cells.add(RawRow.BLANK);

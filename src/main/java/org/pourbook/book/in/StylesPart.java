@@ -13,6 +13,7 @@ import org.xml.sax.helpers.DefaultHandler;
 final class StylesPart extends DefaultHandler {
 
   private final Map<Integer, String> formats = new HashMap<>();
+  private final Map<Integer, CellStyle> styles = new HashMap<>();
   private final List<CellStyle> cellStyles = new ArrayList<>();
   private boolean inCellStyles;
 
@@ -32,7 +33,7 @@ final class StylesPart extends DefaultHandler {
       case "cellXfs" -> inCellStyles = true;
       case "xf" -> {
         if (inCellStyles) {
-          cellStyles.add(style(id(attributes)));
+          cellStyles.add(styles.computeIfAbsent(id(attributes), this::style));
         }
       }
       default -> {}
@@ -60,6 +61,6 @@ final class StylesPart extends DefaultHandler {
     if (format == null) {
       format = BuiltinFormats.getBuiltinFormat(id);
     }
-    return CellStyle.of(id, format == null ? "General" : format);
+    return format == null ? CellStyle.PLAIN : CellStyle.of(id, format);
   }
 }

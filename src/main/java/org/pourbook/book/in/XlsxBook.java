@@ -21,6 +21,7 @@ import org.apache.poi.util.XMLHelper;
 import org.jspecify.annotations.Nullable;
 import org.pourbook.book.in.CellValues.CellStyle;
 import org.pourbook.job.GivenSheet.GivenCell;
+import org.pourbook.problem.Quoted;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.XMLReader;
@@ -223,8 +224,9 @@ final class XlsxBook {
   static final class Damage extends SAXException {
     private static final long serialVersionUID = 1L;
 
+    /** Part of a message may come from the file: it stays one line that can be read. */
     Damage(String message) {
-      super(message);
+      super(Quoted.of(message));
     }
 
     Damage(String message, Exception cause) {

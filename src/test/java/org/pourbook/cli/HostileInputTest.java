@@ -1,0 +1,124 @@
+package org.pourbook.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Broken and harmful input: a sentence and an exit status, in little memory and time. */
+class HostileInputTest {
+
+  private static final Path PRICES = Path.of("demo-data/prices.xlsx").toAbsolutePath();
+
+  /** A machine on which much else runs takes several times the second or two that one needs. */
+  private static final long MOST_MILLIS = 60_000;
+
+  /** What a person can still read at a glance. */
+  private static final int LONGEST_LINE = 600;
+
+  @TempDir Path folder;
+
+  private static Map<Path, String> state(Path folder) throws IOException {
+    Map<Path, String> state = new HashMap<>();
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        FileTime time = Files.getLastModifiedTime(file);
+        state.put(file, time + " " + Files.size(file));
+      }
+    }
+    return state;
+  }
+
+  private List<String[]> run(List<HostileFiles.Hostile> files, Path outputs) throws Exception {
+    Path list = folder.resolve("list.txt");
+    Path report = folder.resolve("report.txt");
+    Files.write(list, files.stream().map(file -> file.path().toString()).toList());
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx128m",
+                "-XX:+UseSerialGC",
+                "-cp",
+                System.getProperty("java.class.path"),
+                HostileRuns.class.getName(),
+                list.toString(),
+                PRICES.toString(),
+                outputs.toString(),
+                report.toString())
+            .redirectErrorStream(true)
+            .redirectOutput(new File(folder.toFile(), "log.txt"))
+            .start();
+    assertTrue(process.waitFor(20, TimeUnit.MINUTES), "the runs do not end");
+    assertEquals("", Files.readString(folder.resolve("log.txt")));
+    assertEquals(0, process.exitValue());
+    return Files.readAllLines(report).stream().map(line -> line.split("\t", 4)).toList();
+  }
+
+  @Test
+  void eachHostileFileIsMetWithASentenceInLittleMemory() throws Exception {
+    Path inputs = Files.createDirectory(folder.resolve("inputs"));
+    Path outputs = Files.createDirectory(folder.resolve("outputs"));
+    List<HostileFiles.Hostile> files = HostileFiles.in(inputs);
+    Map<Path, String> before = state(inputs);
+
+    List<String[]> reports = run(files, outputs);
+
+    assertEquals(before, state(inputs), "inputs are not touched");
+    List<String> faults = new ArrayList<>();
+    for (int i = 0; i < files.size(); i++) {
+      faults.addAll(faults(files.get(i), reports.get(i), outputs));
+    }
+    assertEquals(List.of(), faults, () -> String.join("\n", faults));
+    System.out.println(
+        "hostile files: "
+            + files.size()
+            + ", worst ms and MiB: "
+            + worst(reports, 1)
+            + ", "
+            + worst(reports, 2));
+  }
+
+  private static long worst(List<String[]> reports, int column) {
+    return reports.stream().mapToLong(report -> Long.parseLong(report[column])).max().orElseThrow();
+  }
+
+  private static List<String> faults(HostileFiles.Hostile file, String[] report, Path outputs) {
+    List<String> faults = new ArrayList<>();
+    String name = file.path().getFileName().toString();
+    String said = report[3];
+    boolean written = Files.exists(outputs.resolve(name + "-order.xlsx"));
+    boolean sound =
+        said.contains(file.sentence())
+            && (file.status() != ExitStatus.NOTHING || !said.isEmpty())
+            && said.lines().allMatch(line -> line.length() <= LONGEST_LINE)
+            && said.chars().noneMatch(c -> Character.isISOControl(c));
+    if (Integer.parseInt(report[0]) != file.status()
+        || !sound
+        || written != (file.status() != ExitStatus.NOTHING)
+        || Long.parseLong(report[1]) > MOST_MILLIS) {
+      faults.add(
+          name
+              + (written ? " wrote " : " ")
+              + report[0]
+              + ", "
+              + report[1]
+              + " ms, "
+              + report[2]
+              + " MiB: "
+              + said.substring(0, Math.min(said.length(), LONGEST_LINE)));
+    }
+    return faults;
+  }
+}
