@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -45,6 +47,8 @@ final class WholeOutput {
       }
       refuse(target, overwrite);
       move(part, target);
+    } catch (IOException | RuntimeException e) {
+      throw trouble(target, e);
     } finally {
       Files.deleteIfExists(part);
     }
@@ -68,6 +72,8 @@ final class WholeOutput {
       for (Path file : files) {
         move(file, target.resolve(part.relativize(file).toString()));
       }
+    } catch (IOException | RuntimeException e) {
+      throw trouble(target, e);
     } finally {
       for (Path file : filesOf(part)) {
         Files.delete(file);
@@ -77,9 +83,35 @@ final class WholeOutput {
   }
 
   private static void refuse(Path file, boolean overwrite) throws IOException {
-    if (Files.isDirectory(file) || (Files.exists(file) && !overwrite)) {
+    if (Files.isDirectory(file) || (isTaken(file) && !overwrite)) {
       throw new FileAlreadyExistsException(file.toString());
     }
+  }
+
+  /** Returns whether something bears the name, be it a link that points nowhere. */
+  private static boolean isTaken(Path file) {
+    return Files.exists(file, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /**
+   * Returns what kept an output from being written, with the output's name. A full disk says none,
+   * and the workbook library wraps what its own temporary files meet.
+   *
+   * @throws RuntimeException the failure itself if no file had a part in it
+   */
+  private static IOException trouble(Path target, Exception failure) {
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof FileSystemException named) {
+        return named;
+      }
+      if (cause instanceof IOException unnamed) {
+        FileSystemException named =
+            new FileSystemException(target.toString(), null, unnamed.getMessage());
+        named.initCause(failure);
+        return named;
+      }
+    }
+    throw (RuntimeException) failure;
   }
 
   /** Returns a free name in the same folder, so that the move is no copy. */
@@ -87,7 +119,7 @@ final class WholeOutput {
     Path whole = target.toAbsolutePath();
     for (int i = 1; ; i++) {
       Path part = whole.resolveSibling("." + whole.getFileName() + ".part" + i);
-      if (!Files.exists(part)) {
+      if (!isTaken(part)) {
         return part;
       }
     }
