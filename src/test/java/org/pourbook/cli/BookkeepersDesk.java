@@ -9,7 +9,6 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
@@ -19,14 +18,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Runs {@code reconcile} over the demo's order. */
-abstract class BookkeepersDesk {
+abstract class BookkeepersDesk extends CommandRuns {
 
   @TempDir static Path orders;
   static Path order;
 
   @TempDir Path folder;
-  String out = "";
-  String err = "";
 
   @BeforeAll
   static void estimateTheDemo() {
@@ -44,19 +41,6 @@ abstract class BookkeepersDesk {
                 "-o",
                 order.toString());
     assertEquals(0, status, err.toString());
-  }
-
-  int run(Object... args) {
-    StringWriter outText = new StringWriter();
-    StringWriter errText = new StringWriter();
-    int status =
-        Main.commandLine()
-            .setOut(new PrintWriter(outText))
-            .setErr(new PrintWriter(errText))
-            .execute(Arrays.stream(args).map(Object::toString).toArray(String[]::new));
-    out = outText.toString();
-    err = errText.toString();
-    return status;
   }
 
   static List<Path> tickets() throws IOException {

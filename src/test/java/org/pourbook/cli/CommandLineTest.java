@@ -6,14 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -24,13 +21,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The commands as a shell sees them: exit status, standard output, standard error. */
-class CommandLineTest {
+class CommandLineTest extends CommandRuns {
 
   @TempDir Path folder;
 
   private Path jobs;
-  private String out = "";
-  private String err = "";
 
   @BeforeEach
   void copyJobs() throws IOException, URISyntaxException {
@@ -41,19 +36,6 @@ class CommandLineTest {
         Files.copy(file, jobs.resolve(file.getFileName().toString()));
       }
     }
-  }
-
-  private int run(Object... args) {
-    StringWriter outText = new StringWriter();
-    StringWriter errText = new StringWriter();
-    int status =
-        Main.commandLine()
-            .setOut(new PrintWriter(outText))
-            .setErr(new PrintWriter(errText))
-            .execute(Arrays.stream(args).map(Object::toString).toArray(String[]::new));
-    out = outText.toString();
-    err = errText.toString();
-    return status;
   }
 
   private void leaveOnlyGoodJob() throws IOException {

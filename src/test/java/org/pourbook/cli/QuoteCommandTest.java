@@ -7,13 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.Reader;
-import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -24,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The supplier's counter over the demo, and the builder's desk when the quotations come back. */
-class QuoteCommandTest {
+class QuoteCommandTest extends CommandRuns {
 
   private static final Path JOBS = Path.of("demo-data/jobs");
   private static final Path TALLOW = Path.of("demo-data/lists/tallow-bridge");
@@ -32,21 +29,6 @@ class QuoteCommandTest {
   private static final String DAY = "2026-11-25";
 
   @TempDir Path folder;
-  private String out = "";
-  private String err = "";
-
-  private int run(Object... args) {
-    StringWriter outText = new StringWriter();
-    StringWriter errText = new StringWriter();
-    int status =
-        Main.commandLine()
-            .setOut(new PrintWriter(outText))
-            .setErr(new PrintWriter(errText))
-            .execute(Arrays.stream(args).map(Object::toString).toArray(String[]::new));
-    out = outText.toString();
-    err = errText.toString();
-    return status;
-  }
 
   /** Quotes and returns the folder of CSV files. */
   private Path quoted(Path jobs, Path list, String name, String date) {

@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Changed jobs after the order: the demo's order, its jobs, and its jobs as revised. */
-class ReviseCommandTest {
+class ReviseCommandTest extends CommandRuns {
 
   private static final Path JOBS = Path.of("demo-data/jobs");
   private static final Path REVISED = Path.of("demo-data/revised");
@@ -43,8 +43,6 @@ class ReviseCommandTest {
   private static Path orderFolder;
 
   @TempDir Path folder;
-  private String out = "";
-  private String err = "";
 
   @BeforeAll
   static void estimateTheDemo() {
@@ -65,19 +63,6 @@ class ReviseCommandTest {
                   target.toString());
       assertEquals(0, status, err.toString());
     }
-  }
-
-  private int run(Object... args) {
-    StringWriter outText = new StringWriter();
-    StringWriter errText = new StringWriter();
-    int status =
-        Main.commandLine()
-            .setOut(new PrintWriter(outText))
-            .setErr(new PrintWriter(errText))
-            .execute(Arrays.stream(args).map(Object::toString).toArray(String[]::new));
-    out = outText.toString();
-    err = errText.toString();
-    return status;
   }
 
   private int revise(Path earlier, Path jobs) {

@@ -71,7 +71,7 @@ class OrderWorkbookTest {
     assertTrue(formulas > 100, "only " + formulas + " formulas");
   }
 
-  private static void assertGives(Cell cell, CellValue value) {
+  static void assertGives(Cell cell, CellValue value) {
     String where = cell.getSheet().getSheetName() + "!" + cell.getAddress() + " =" + cell;
     assertEquals(cell.getCachedFormulaResultType(), value.getCellType(), where);
     if (value.getCellType() == CellType.NUMERIC) {
