@@ -68,9 +68,7 @@ final class CodeCautions {
       code(section, "No vapor retarder under a floor inside.", "VR-1, IRC R506.2.3, IBC 1910.1");
     }
     joints(section);
-    if (section.edge().isPresent() && EdgeBelow.of(section, job.practice()).isEmpty()) {
-      say(section, "The turned-down edge is no deeper than the slab: it adds nothing.", "CON-3");
-    }
+    EdgeCautions.add(part, job, section);
   }
 
   private void joints(Section section) {

@@ -120,9 +120,30 @@ class LShapeByHandTest {
   }
 
   @Test
-  void itsOnlyCautionsAreThoseOfEveryJobAndOfBoards() {
-    List<String> rules =
-        L.cautions().stream().filter(c -> !c.section().isEmpty()).map(Caution::rule).toList();
-    assertEquals(List.of(), rules);
+  void itsOnlyCautionIsThatOfTheOpeningsEdge() {
+    List<String> told =
+        L.cautions().stream().filter(c -> !c.section().isEmpty()).map(Caution::says).toList();
+    assertEquals(
+        List.of(
+            "All sides are turned down, the 4 of its openings too. If only the outside is meant,"
+                + " write under Edge sides: 1, 2, 3, 4, 5, 6."),
+        told);
+  }
+
+  /** The fixture's points have the same names in both rings, as the reader never lets them. */
+  @Test
+  void anEdgeOfNamedSidesOrAroundNoOpeningDrawsNone() {
+    SiteJob named =
+        new SiteJob()
+            .with(
+                slab("A")
+                    .shape(
+                        Plan.outline(
+                            Plan.ring(0, 0, 36, 0, 36, 24, 0, 24), Plan.box(12, 10, 3, 3)))
+                    .edge("16", "12", Sides.of(List.of("1", "2"))));
+    SiteJob whole = new SiteJob().with(slab("A").edge("16", "12", Sides.ALL));
+
+    assertEquals(List.of(), CodeCautions.of(named.build()).cautions());
+    assertEquals(List.of(), CodeCautions.of(whole.build()).cautions());
   }
 }

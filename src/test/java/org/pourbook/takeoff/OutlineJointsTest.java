@@ -67,6 +67,15 @@ class OutlineJointsTest {
     assertTrue(part.cautions().isEmpty(), () -> part.cautions().toString());
   }
 
+  /** As on the plan, wherever the outline lies in the job's. */
+  @Test
+  void placesAreToldFromTheCornerOfTheRectangleRoundTheFloor() {
+    double[] there = {100, -50, 136, -50, 136, -36, 124, -36, 124, -26, 100, -26};
+    Part part = joints(new SiteJob().with(slab("A").shape(Plan.outline(Plan.ring(there)))));
+
+    assertEquals("from X 24'-0\", Y 14'-0\" to X 24'-0\", Y 0'-0\"", part.joints().get(0).note());
+  }
+
   @Test
   void anOpeningsCornersHaveJointsAndOneServesForTwo() {
     // 20 x 10 ft, 4 in; opening 2 x 2 at (9,2): its lower corners are 2 ft from the side at Y = 0,
