@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.pourbook.book.FormulaGuard;
 import org.pourbook.desk.Batch.InputFile;
 import org.pourbook.job.GivenSheet.GivenCell;
 import org.pourbook.problem.Place;
@@ -168,7 +169,7 @@ final class CsvFiles {
 
   private static RawRow row(int index, CSVRecord record) {
     List<GivenCell> cells = new ArrayList<>(record.size());
-    record.forEach(value -> cells.add(CellValues.text(value)));
+    record.forEach(value -> cells.add(CellValues.text(FormulaGuard.unguarded(value))));
     return new RawRow(index, cells);
   }
 }
