@@ -132,7 +132,7 @@ final class CsvFiles {
   static void stream(Path file, Consumer<RawRow> rows, List<Problem> problems)
       throws UnreadableFile {
     if (Files.notExists(file)) {
-      throw new UnreadableFile(file + " was not found");
+      throw UnreadableFile.missing(file);
     }
     int index = 0;
     try (CsvText text = text(file);
