@@ -19,24 +19,23 @@ import java.util.zip.ZipOutputStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A spreadsheet program of others, where one is on the PATH. */
-record SpreadsheetProgram(Path folder) {
+public record SpreadsheetProgram(Path folder) {
 
   static final String NAME = "soffice";
 
-  static boolean isOnPath() {
+  public static boolean isOnPath() {
     return Stream.of(System.getenv("PATH").split(File.pathSeparator))
         .anyMatch(place -> Files.isExecutable(Path.of(place, NAME)));
   }
 
   /** Returns the workbook with every formula worked out afresh. */
   Path recalculated(Path workbook) throws IOException, InterruptedException {
-    Path stripped = folder.resolve("stripped-" + workbook.getFileName());
-    strip(workbook, stripped);
-    return convert(stripped, "xlsx");
+    return convert(stripped(workbook), "xlsx");
   }
 
-  /** The program trusts stored values, so those of formulas are taken out. */
-  private static void strip(Path from, Path to) throws IOException {
+  /** Returns the workbook without the stored values of its formulas, which the program trusts. */
+  public Path stripped(Path from) throws IOException {
+    Path to = folder.resolve("stripped-" + from.getFileName());
     try (ZipFile in = new ZipFile(from.toFile());
         OutputStream file = Files.newOutputStream(to);
         ZipOutputStream out = new ZipOutputStream(file)) {
@@ -51,22 +50,30 @@ record SpreadsheetProgram(Path folder) {
         out.closeEntry();
       }
     }
+    return to;
+  }
+
+  /** Returns the command that writes a workbook anew, in another format or the same. */
+  public List<String> conversion(Path from, String to) {
+    return List.of(
+        NAME,
+        "-env:UserInstallation=" + folder.resolve("profile").toAbsolutePath().toUri(),
+        "--headless",
+        "--convert-to",
+        to,
+        "--outdir",
+        converted().toString(),
+        from.toString());
+  }
+
+  private Path converted() {
+    return folder.resolve("converted");
   }
 
   Path convert(Path from, String to) throws IOException, InterruptedException {
-    Path out = Files.createDirectories(folder.resolve("converted"));
-    List<String> command =
-        List.of(
-            NAME,
-            "-env:UserInstallation=" + folder.resolve("profile").toUri(),
-            "--headless",
-            "--convert-to",
-            to,
-            "--outdir",
-            out.toString(),
-            from.toString());
+    Path out = Files.createDirectories(converted());
     Process process =
-        new ProcessBuilder(command)
+        new ProcessBuilder(conversion(from, to))
             .redirectErrorStream(true)
             .redirectOutput(folder.resolve("log.txt").toFile())
             .start();
