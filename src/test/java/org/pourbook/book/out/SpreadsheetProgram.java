@@ -9,6 +9,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -30,8 +31,17 @@ record SpreadsheetProgram(Path folder) {
 
   /** Returns the workbook with every formula worked out afresh. */
   Path recalculated(Path workbook) throws IOException, InterruptedException {
-    Path stripped = folder.resolve("stripped-" + workbook.getFileName());
-    strip(workbook, stripped);
+    return recalculated(List.of(workbook)).get(0);
+  }
+
+  /** Returns the same of several workbooks, in one run of the program. */
+  List<Path> recalculated(List<Path> workbooks) throws IOException, InterruptedException {
+    List<Path> stripped = new ArrayList<>();
+    for (Path workbook : workbooks) {
+      Path to = folder.resolve("stripped-" + workbook.getFileName());
+      strip(workbook, to);
+      stripped.add(to);
+    }
     return convert(stripped, "xlsx");
   }
 
@@ -54,26 +64,35 @@ record SpreadsheetProgram(Path folder) {
   }
 
   Path convert(Path from, String to) throws IOException, InterruptedException {
+    return convert(List.of(from), to).get(0);
+  }
+
+  private List<Path> convert(List<Path> files, String to) throws IOException, InterruptedException {
     Path out = Files.createDirectories(folder.resolve("converted"));
     List<String> command =
-        List.of(
-            NAME,
-            "-env:UserInstallation=" + folder.resolve("profile").toUri(),
-            "--headless",
-            "--convert-to",
-            to,
-            "--outdir",
-            out.toString(),
-            from.toString());
+        new ArrayList<>(
+            List.of(
+                NAME,
+                "-env:UserInstallation=" + folder.resolve("profile").toUri(),
+                "--headless",
+                "--convert-to",
+                to,
+                "--outdir",
+                out.toString()));
+    files.forEach(file -> command.add(file.toString()));
     Process process =
         new ProcessBuilder(command)
             .redirectErrorStream(true)
             .redirectOutput(folder.resolve("log.txt").toFile())
             .start();
     assertTrue(process.waitFor(120, TimeUnit.SECONDS), "the program hangs");
-    String name = from.getFileName().toString().replaceAll("\\.xlsx$", "." + to);
-    assertTrue(Files.exists(out.resolve(name)), Files.readString(folder.resolve("log.txt")));
-    return out.resolve(name);
+    List<Path> converted = new ArrayList<>();
+    for (Path file : files) {
+      String name = file.getFileName().toString().replaceAll("\\.xlsx$", "." + to);
+      assertTrue(Files.exists(out.resolve(name)), Files.readString(folder.resolve("log.txt")));
+      converted.add(out.resolve(name));
+    }
+    return converted;
   }
 
   static XSSFWorkbook open(Path file) throws IOException {
