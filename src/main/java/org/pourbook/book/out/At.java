@@ -11,4 +11,9 @@ record At<R>(R record, int row, SheetSpec<R> sheet) {
   String cell(String heading) {
     return sheet.letter(heading) + sheet.rowInSheet(row);
   }
+
+  /** Returns the same cell for a formula that keeps naming it when its row is sorted away. */
+  String fixed(String heading) {
+    return "$" + sheet.letter(heading) + "$" + sheet.rowInSheet(row);
+  }
 }

@@ -17,6 +17,7 @@ import org.pourbook.measure.UnitSystem;
 final class CutSheets {
 
   static final String PIECES = "Pieces";
+  private static final String STOCK = "Pieces of stock";
 
   private CutSheets() {}
 
@@ -50,8 +51,17 @@ final class CutSheets {
             Row::units,
             row -> Optional.of(row.pattern().stock().length())));
     columns.add(Column.onScreen(Column.text("From", 12, CutSheets::from)));
-    columns.add(Column.count("Pieces of stock", 8, row -> row.pattern().times()));
-    columns.add(Column.onScreen(Column.<Row>count(PIECES, 7, CutSheets::pieces).inTotal()));
+    columns.add(Column.count(STOCK, 8, row -> row.pattern().times()));
+    columns.add(
+        Column.onScreen(
+            Column.<Row>of(
+                    PIECES,
+                    Look.COUNT,
+                    7,
+                    at ->
+                        Cell.formula(
+                            at.cell(STOCK) + "*" + ofOne(at.record()), pieces(at.record())))
+                .inTotal()));
     columns.add(
         Column.onScreen(
             Column.number(
@@ -78,8 +88,11 @@ final class CutSheets {
 
   /** Returns the pieces that a row's stock is cut into. */
   static int pieces(Row row) {
-    return row.pattern().times()
-        * row.pattern().cuts().stream().mapToInt(CutResult.Cut::count).sum();
+    return row.pattern().times() * ofOne(row);
+  }
+
+  private static int ofOne(Row row) {
+    return row.pattern().cuts().stream().mapToInt(CutResult.Cut::count).sum();
   }
 
   /** Returns the length of all pieces that a plan was made for. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.pourbook.book.InputSheet;
 import org.pourbook.desk.Estimate;
 import org.pourbook.job.GivenSheet;
@@ -80,5 +81,17 @@ final class GivenSheets {
     List<String> ranges = new ArrayList<>();
     tables.values().forEach(table -> table.changed(job).ifPresent(ranges::add));
     return ranges;
+  }
+
+  /** Returns a formula that counts what stands in the first columns of all given sheets. */
+  String firstCells() {
+    return tables.values().stream()
+        .map(GivenTable::firstCells)
+        .collect(Collectors.joining(",", "COUNTA(", ")"));
+  }
+
+  /** Returns what that formula gave when the tool ran. */
+  int filledFirstCells() {
+    return tables.values().stream().mapToInt(GivenTable::filledFirstCells).sum();
   }
 }

@@ -14,6 +14,7 @@ import org.pourbook.job.GivenSheet;
 import org.pourbook.job.GivenSheet.GivenCell;
 import org.pourbook.job.GivenSheet.GivenRow;
 import org.pourbook.measure.NumberText;
+import org.pourbook.problem.Place;
 
 /**
  * An input sheet as it was read, the rows of a job together; beside each row how its cells stood
@@ -24,6 +25,11 @@ final class GivenTable {
   private static final int LEAST_WIDTH = 8;
   private static final int MOST_WIDTH = 28;
   private static final String JOB = "Job";
+
+  /** Columns that every row has something in: its job, or its setting. */
+  private static final int COUNTED = 2;
+
+  private static final int ROWS_BELOW = 500;
 
   private final GivenSheet given;
   private final SheetSpec<GivenRow> spec;
@@ -100,12 +106,19 @@ final class GivenTable {
     return heading + InputSheet.WHEN_RUN;
   }
 
-  /** Cell by cell: not every program works out what compares two rows at once. */
+  /**
+   * Cell by cell: not every program works out what compares two rows at once. A row that was sorted
+   * away counts as one more, since formulas of other sheets find it by its place.
+   */
   private static Cell changed(GivenSheet given, At<GivenRow> at) {
     return Cell.formula(
         given.headings().stream()
             .map(heading -> "(" + at.cell(heading) + "<>" + at.cell(copyOf(heading)) + ")")
-            .collect(Collectors.joining("+")),
+            .collect(
+                Collectors.joining(
+                    "+",
+                    "",
+                    "+(" + at.fixed(InputSheet.FROM_ROW) + "<>" + at.record().fromRow() + ")")),
         0);
   }
 
@@ -183,6 +196,38 @@ final class GivenTable {
     return jobs.of(jobKey(job))
         .filter(spec::isOnOneSheet)
         .map(span -> spec.cells(span, InputSheet.CHANGED));
+  }
+
+  /** Returns the first cells of the rows and of some below, where rows may have been added. */
+  String firstCells() {
+    int last = spec.parts().count() - 1;
+    List<String> ranges = new ArrayList<>();
+    for (int part = 0; part <= last; part++) {
+      int below = part == last ? spec.lastRowOf(part) + ROWS_BELOW : spec.lastRowOf(part);
+      ranges.add(
+          Span.cell(spec.nameOf(part), "A", SheetSpec.FIRST_ROW)
+              + ":$"
+              + Place.columnName(counted() - 1)
+              + "$"
+              + Math.min(below, Parts.MOST_ROWS));
+    }
+    return String.join(",", ranges);
+  }
+
+  /** Returns how many of those cells held something when the tool ran. */
+  int filledFirstCells() {
+    return given.rows().stream()
+        .mapToInt(
+            row -> (int) row.cells().stream().limit(counted()).filter(GivenTable::isFilled).count())
+        .sum();
+  }
+
+  private int counted() {
+    return Math.min(COUNTED, given.headings().size());
+  }
+
+  private static boolean isFilled(GivenCell cell) {
+    return !(cell(cell) instanceof Cell.Blank);
   }
 
   String name() {

@@ -118,6 +118,23 @@ final class MaterialFormulas {
         MaterialsSheet.amount(line).amount().doubleValue());
   }
 
+  /** Packs that were typed may hold less than is needed. */
+  static Cell enough(At<Line> at) {
+    String formula =
+        "IF(ROUND("
+            + at.cell(MaterialsSheet.PACKS)
+            + "*"
+            + at.cell(MaterialsSheet.HOLDS)
+            + "-"
+            + at.cell(MaterialsSheet.NEEDED)
+            + ",6)<0,0,1)";
+    return Cell.formula(formula, isEnough(at.record()) ? 1 : 0);
+  }
+
+  static boolean isEnough(Line line) {
+    return Math.round((line.packs().doubleValue() * line.packHolds() - line.needed()) * 1e6) >= 0;
+  }
+
   /** Returns whether the packs follow by formulas from Net and Allowance %. */
   Cell live(At<Line> at) {
     return Cell.ofYesNo(needed(at) instanceof Cell.Formula && packs(at) instanceof Cell.Formula);

@@ -25,6 +25,10 @@ final class MaterialsSheet {
   static final String AMOUNT = "Amount";
   static final String NOTE = "Price note";
   static final String KIND = "Kind";
+
+  /** One for a row whose packs hold what it needs. */
+  static final String ENOUGH = "Enough";
+
   static final String WEIGHT = "Unit weight";
   static final String NO_PRICE = "no price";
 
@@ -48,7 +52,8 @@ final class MaterialsSheet {
                     + " packs and amounts follow.",
                 columns,
                 lines)
-            .together(Line::job, most);
+            .together(Line::job, most)
+            .withPlaces();
   }
 
   private static List<Column<Line>> need(MaterialFormulas formulas) {
@@ -83,6 +88,7 @@ final class MaterialsSheet {
         Column.onScreen(Column.text("Cost code", 8, line -> of(line, Price::costCode))),
         Column.onScreen(Column.text(KIND, 8, line -> kind(line.service()))),
         Column.onScreen(Column.of("Live", Look.TEXT, 5, formulas::live)),
+        Column.onScreen(Column.of(ENOUGH, Look.COUNT, 7, MaterialFormulas::enough).inTotal()),
         Column.onScreen(Column.cell(WEIGHT, Look.NUMBER, 7, MaterialsSheet::weight)),
         Column.onScreen(Column.of("Why", Look.LINK, 15, formulas::why)));
   }

@@ -39,11 +39,19 @@ final class OrderSheets {
     SheetSpec<Load> loads = PourSheets.loads(estimate, units).together(Load::job, most);
     SheetSpec<CutSheets.Row> cuts =
         CutSheets.cutList(estimate.bought().cutSheets(), units).inSheetsOf(most);
-    SheetSpec<ChecksSheet.Check> checks =
+    SheetSpec<Check> checks =
         ChecksSheet.spec(
             estimate,
             new ChecksSheet.Sheets(
-                units, summary, materials, orders.spec(), totals.spec(), loads, cuts, given));
+                units,
+                summary,
+                takeoff.spec(),
+                materials,
+                orders.spec(),
+                totals.spec(),
+                loads,
+                cuts,
+                given));
     sheets.add(summary.withLight(ChecksSheet.light(checks)));
     sheets.add(RecordSheets.problems(estimate));
     sheets.add(PourSheets.cautions(estimate));

@@ -32,10 +32,11 @@ final class OrderTotalsSheet {
     this.orders = orders;
     this.spec =
         SheetSpec.landscape(
-            NAME,
-            "What each order comes to, and by when it must be placed.",
-            columns(),
-            estimate.bought().orders());
+                NAME,
+                "What each order comes to, and by when it must be placed.",
+                columns(),
+                estimate.bought().orders())
+            .withPlaces();
     for (int i = 0; i < spec.rows().size(); i++) {
       int row = SheetSpec.FIRST_ROW + i;
       spec.rows()

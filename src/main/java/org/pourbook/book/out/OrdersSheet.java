@@ -48,7 +48,8 @@ final class OrdersSheet {
                 "Every line of every order, fees among them; printed orders are on Order pages.",
                 columns(),
                 rows)
-            .together(row -> row.order().number(), most);
+            .together(row -> row.order().number(), most)
+            .withPlaces();
   }
 
   private List<Column<Row>> columns() {

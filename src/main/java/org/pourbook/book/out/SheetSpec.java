@@ -1,5 +1,6 @@
 package org.pourbook.book.out;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.IntPredicate;
@@ -40,6 +41,9 @@ record SheetSpec<R>(
   static final int TOTAL_ROW = 3;
   static final int HEADING_ROW = 4;
   static final int FIRST_ROW = 5;
+
+  /** One for a row that was not moved. */
+  static final String IN_PLACE = "In place";
 
   /** How many records a sheet holds. */
   static final int MOST_RECORDS = Parts.MOST_ROWS - HEADING_ROW;
@@ -101,6 +105,23 @@ record SheetSpec<R>(
         index -> !keyOf.apply(rows.get(index)).equals(keyOf.apply(rows.get(index - 1)));
     return new SheetSpec<>(
         name, says, landscape, columns, rows, Parts.of(rows.size(), most, begins), light, below);
+  }
+
+  /**
+   * Returns the same with a column that tells of each row whether it still stands where it was
+   * written: formulas of other sheets find it by its place.
+   */
+  SheetSpec<R> withPlaces() {
+    List<Column<R>> more = new ArrayList<>(columns);
+    more.add(Column.onScreen(Column.<R>of(IN_PLACE, Look.COUNT, 7, SheetSpec::inPlace).inTotal()));
+    return new SheetSpec<>(name, says, landscape, more, rows, parts, light, below);
+  }
+
+  private static <R> Cell inPlace(At<R> at) {
+    SheetSpec<R> spec = at.sheet();
+    int place = spec.rowInSheet(at.row()) - HEADING_ROW;
+    String heading = spec.letter(IN_PLACE) + "$" + HEADING_ROW;
+    return Cell.formula("IF(ROW()-ROW(" + heading + ")=" + place + ",1,0)", 1);
   }
 
   /** Returns the same with a light beside its title. */

@@ -58,7 +58,8 @@ final class TakeoffSheet {
                     + " to its Net on Materials.",
                 columns(rules, new TakeoffFormulas(this, given)),
                 rows)
-            .together(row -> row.job().code(), most);
+            .together(row -> row.job().code(), most)
+            .withPlaces();
   }
 
   private static List<Row> sorted(TakeOff takeOff, List<Line> lines) {

@@ -8,13 +8,11 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.poi.ss.usermodel.Cell;
@@ -26,11 +24,6 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.pourbook.book.in.JobsReader;
-import org.pourbook.cut.FirstFitPlanner;
-import org.pourbook.desk.Batch;
-import org.pourbook.desk.Estimates;
-import org.pourbook.problem.Checked;
 
 /**
  * The demo's order workbook worked out by two programs of others, as it is and after an office has
@@ -60,15 +53,7 @@ class RecalculationTest {
   @TempDir Path folder;
 
   private Path order(String jobs, String prices, String name) throws IOException {
-    Path file = folder.resolve(name);
-    Checked<Batch> read = JobsReader.read(Path.of(jobs), Optional.of(Path.of(prices)));
-    assertEquals(List.of(), read.problems());
-    OrderWorkbook.write(
-        Estimates.estimate(
-            read.value(), read.problems(), new FirstFitPlanner(), "test", done -> {}),
-        file,
-        false);
-    return file;
+    return DemoOrder.write(Path.of(jobs), Path.of(prices), folder.resolve(name));
   }
 
   private Path demo() throws IOException {
@@ -113,10 +98,10 @@ class RecalculationTest {
           for (Cell cell : row) {
             Row there = theirs.getSheet(sheet.getSheetName()).getRow(row.getRowNum());
             Cell other = there == null ? null : there.getCell(cell.getColumnIndex());
-            if (other != null && typeOf(cell) != CellType.BLANK) {
+            if (other != null && Headed.typeOf(cell) != CellType.BLANK) {
               String where = sheet.getSheetName() + "!" + cell.getAddress() + " " + cell;
-              assertEquals(typeOf(cell), typeOf(other), where);
-              compared.add(where, cell, words(other), number(other));
+              assertEquals(Headed.typeOf(cell), Headed.typeOf(other), where);
+              compared.add(where, cell, Headed.words(other), number(other));
             }
           }
         }
@@ -249,46 +234,6 @@ class RecalculationTest {
         .orElseThrow();
   }
 
-  /** A sheet by its headings. */
-  private record Headed(Sheet sheet, Map<String, Integer> at) {
-    static Headed of(Sheet sheet) {
-      Map<String, Integer> at = new HashMap<>();
-      for (Cell cell : sheet.getRow(SheetSpec.HEADING_ROW - 1)) {
-        at.put(cell.getStringCellValue(), cell.getColumnIndex());
-      }
-      return new Headed(sheet, at);
-    }
-
-    List<Row> rows() {
-      List<Row> rows = new ArrayList<>();
-      sheet.forEach(row -> rows.add(row));
-      return rows.subList(SheetSpec.FIRST_ROW - firstRow(), rows.size());
-    }
-
-    private int firstRow() {
-      int missing = 0;
-      for (int i = 0; i < SheetSpec.FIRST_ROW - 1; i++) {
-        missing += sheet.getRow(i) == null ? 1 : 0;
-      }
-      return missing + 1;
-    }
-
-    Cell cell(Row row, String heading) {
-      return row.getCell(
-          Objects.requireNonNull(at.get(heading), heading),
-          Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
-    }
-
-    /** Returns a new cell: text set in one that holds text of its own does not replace it. */
-    Cell fresh(Row row, String heading) {
-      return row.createCell(cell(row, heading).getColumnIndex());
-    }
-
-    String text(Row row, String heading) {
-      return words(cell(row, heading));
-    }
-  }
-
   /** What a workbook makes of the jobs, by name; and whether it says that it is live. */
   private record Figures(Map<String, Double> figures, Set<String> notLive) {
     static Figures of(XSSFWorkbook workbook) {
@@ -335,7 +280,7 @@ class RecalculationTest {
 
     private void put(Headed sheet, Row row, String name, String heading) {
       Cell cell = sheet.cell(row, heading);
-      if (typeOf(cell) == CellType.NUMERIC) {
+      if (Headed.typeOf(cell) == CellType.NUMERIC) {
         figures.put(name + ", " + heading, cell.getNumericCellValue());
       }
     }
@@ -361,13 +306,13 @@ class RecalculationTest {
     void add(String where, Cell ours, String text, double number) {
       cells++;
       formulas += ours.getCellType() == CellType.FORMULA ? 1 : 0;
-      if (typeOf(ours) == CellType.NUMERIC) {
+      if (Headed.typeOf(ours) == CellType.NUMERIC) {
         double stored = ours.getNumericCellValue();
         double off = Math.abs(stored - number) / Math.max(1, Math.abs(stored));
         largest = Math.max(largest, off);
         assertTrue(off <= SAME, where + ": stored " + stored + ", worked out " + number);
       } else {
-        assertEquals(words(ours), text, where);
+        assertEquals(Headed.words(ours), text, where);
       }
     }
 
@@ -378,19 +323,7 @@ class RecalculationTest {
     }
   }
 
-  private static CellType typeOf(Cell cell) {
-    return cell.getCellType() == CellType.FORMULA
-        ? cell.getCachedFormulaResultType()
-        : cell.getCellType();
-  }
-
-  private static String words(Cell cell) {
-    return typeOf(cell) == CellType.STRING
-        ? cell.getStringCellValue()
-        : typeOf(cell) == CellType.BOOLEAN ? cell.getBooleanCellValue() + "" : "";
-  }
-
   private static double number(Cell cell) {
-    return typeOf(cell) == CellType.NUMERIC ? cell.getNumericCellValue() : Double.NaN;
+    return Headed.typeOf(cell) == CellType.NUMERIC ? cell.getNumericCellValue() : Double.NaN;
   }
 }

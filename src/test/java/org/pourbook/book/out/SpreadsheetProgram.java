@@ -9,6 +9,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -30,7 +31,16 @@ public record SpreadsheetProgram(Path folder) {
 
   /** Returns the workbook with every formula worked out afresh. */
   Path recalculated(Path workbook) throws IOException, InterruptedException {
-    return convert(stripped(workbook), "xlsx");
+    return recalculated(List.of(workbook)).get(0);
+  }
+
+  /** Returns the same of several workbooks, in one run of the program. */
+  List<Path> recalculated(List<Path> workbooks) throws IOException, InterruptedException {
+    List<Path> stripped = new ArrayList<>();
+    for (Path workbook : workbooks) {
+      stripped.add(stripped(workbook));
+    }
+    return convert(stripped, "xlsx");
   }
 
   /** Returns the workbook without the stored values of its formulas, which the program trusts. */
@@ -55,15 +65,22 @@ public record SpreadsheetProgram(Path folder) {
 
   /** Returns the command that writes a workbook anew, in another format or the same. */
   public List<String> conversion(Path from, String to) {
-    return List.of(
-        NAME,
-        "-env:UserInstallation=" + folder.resolve("profile").toAbsolutePath().toUri(),
-        "--headless",
-        "--convert-to",
-        to,
-        "--outdir",
-        converted().toString(),
-        from.toString());
+    return conversion(List.of(from), to);
+  }
+
+  private List<String> conversion(List<Path> files, String to) {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                NAME,
+                "-env:UserInstallation=" + folder.resolve("profile").toAbsolutePath().toUri(),
+                "--headless",
+                "--convert-to",
+                to,
+                "--outdir",
+                converted().toString()));
+    files.forEach(file -> command.add(file.toString()));
+    return command;
   }
 
   private Path converted() {
@@ -71,16 +88,24 @@ public record SpreadsheetProgram(Path folder) {
   }
 
   Path convert(Path from, String to) throws IOException, InterruptedException {
+    return convert(List.of(from), to).get(0);
+  }
+
+  private List<Path> convert(List<Path> files, String to) throws IOException, InterruptedException {
     Path out = Files.createDirectories(converted());
     Process process =
-        new ProcessBuilder(conversion(from, to))
+        new ProcessBuilder(conversion(files, to))
             .redirectErrorStream(true)
             .redirectOutput(folder.resolve("log.txt").toFile())
             .start();
     assertTrue(process.waitFor(120, TimeUnit.SECONDS), "the program hangs");
-    String name = from.getFileName().toString().replaceAll("\\.xlsx$", "." + to);
-    assertTrue(Files.exists(out.resolve(name)), Files.readString(folder.resolve("log.txt")));
-    return out.resolve(name);
+    List<Path> converted = new ArrayList<>();
+    for (Path file : files) {
+      String name = file.getFileName().toString().replaceAll("\\.xlsx$", "." + to);
+      assertTrue(Files.exists(out.resolve(name)), Files.readString(folder.resolve("log.txt")));
+      converted.add(out.resolve(name));
+    }
+    return converted;
   }
 
   static XSSFWorkbook open(Path file) throws IOException {
