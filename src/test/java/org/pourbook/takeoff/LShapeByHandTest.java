@@ -138,8 +138,7 @@ class LShapeByHandTest {
             .with(
                 slab("A")
                     .shape(
-                        Plan.outline(
-                            Plan.ring(0, 0, 36, 0, 36, 24, 0, 24), Plan.box(12, 10, 3, 3)))
+                        Plan.outline(Plan.ring(0, 0, 36, 0, 36, 24, 0, 24), Plan.box(12, 10, 3, 3)))
                     .edge("16", "12", Sides.of(List.of("1", "2"))));
     SiteJob whole = new SiteJob().with(slab("A").edge("16", "12", Sides.ALL));
 

@@ -123,7 +123,10 @@ class UnderFloorTest {
         new SiteJob()
             .with(slab("A").size(feet(12), feet(10)).at(feet(0), feet(0)).formed(Sides.NONE))
             .with(
-                recess("R", "A", inches("2")).size(feet(12), feet(10)).at(feet(0), feet(0)).base("4"))
+                recess("R", "A", inches("2"))
+                    .size(feet(12), feet(10))
+                    .at(feet(0), feet(0))
+                    .base("4"))
             .build();
     TakeOff all = TakeOffs.of(job, Offer.NOTHING);
 
