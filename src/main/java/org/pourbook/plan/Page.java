@@ -32,14 +32,15 @@ final class Page {
    * A page on which all spots have room.
    *
    * @param foot room for legend and notes below the plan [pt]
+   * @param beside room on its right [pt]
    */
-  Page(List<Places.Spot> spots, double foot) {
+  Page(List<Places.Spot> spots, double foot, double beside) {
     this.spots = spots;
     double left = spots.stream().mapToDouble(Places.Spot::leastX).min().orElse(0);
     double right = spots.stream().mapToDouble(Places.Spot::mostX).max().orElse(1);
     double bottom = spots.stream().mapToDouble(Places.Spot::leastY).min().orElse(0);
     double top = spots.stream().mapToDouble(Places.Spot::mostY).max().orElse(1);
-    double across = (Drawing.WIDTH - 2 * ROUND) / (right - left);
+    double across = (Drawing.WIDTH - beside - 2 * ROUND) / (right - left);
     double up = (Drawing.HEIGHT - 2 * ROUND - foot) / (top - bottom);
     this.scale = Math.min(across, up);
     this.leftM = left;

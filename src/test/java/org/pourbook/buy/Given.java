@@ -72,7 +72,7 @@ final class Given {
       case VOLUME, RATE -> number(Unit.YD3.toBase(Double.parseDouble(text)));
       case LENGTH_IN -> length(Length.ofInches(new BigDecimal(text)));
       case LENGTH_FT -> length(Length.ofFeet(new BigDecimal(text)));
-      case PERCENT, MINUTES, DAYS, RATIO, COUNT, MONEY, STRENGTH ->
+      case PERCENT, MINUTES, DAYS, RATIO, COUNT, MONEY, STRENGTH, DEGREES ->
           number(Double.parseDouble(text));
       case TIME, TEXT, YES_NO ->
           new SettingValue(text, "", Double.NaN, Optional.empty(), "default");

@@ -56,7 +56,8 @@ class LShapeByHandTest {
       vapor retarder, along Length | 900
       # down the bank 12 x sqrt(2) in place of 12 in: 132 x 0.414214 ft
       vapor retarder beyond the plan | 54.676190
-      seam tape | 30
+      # the lap, Y 14-1/2 to 15, is as long as what lies under both
+      seam tape | 24
       # 735 / 200
       curing compound | 3.675
       # Y from 3 in to 23'-9": 16 spaces; 10 lines under 14 ft, 2 of them at the opening; 7 above

@@ -155,6 +155,25 @@ class StepTiesTest {
     assertEquals((18 + 68) * 0.0104, bay, 1e-9);
   }
 
+  /** #4 @ 12 along X, #3 @ 18 across: a drawn bay's side 1 runs along X, its side 2 along Y. */
+  @Test
+  void aStepJointOnADrawnSideContinuesTheBarsThatMeetIt() {
+    floor.bars =
+        Optional.of(
+            new BarMat(
+                BarSize.named("#4").orElseThrow(),
+                FOOT,
+                BarSize.named("#3").orElseThrow(),
+                Length.ofInches(18)));
+    bay(SIX_INCHES).shape = Plan.outline(Plan.box(4, 4, 6, 4));
+    job.joint(step("1", Length.ofFeet(6), Length.ZERO));
+    job.joint(step("2", Length.ofFeet(4), Length.ZERO));
+
+    assertEquals(
+        List.of("#3 step ties @ 18\"", "#4 step ties @ 12\""),
+        job.takeOff().joints().stream().map(JointLine::barText).toList());
+  }
+
   @Test
   void aDrilledStepTiesUpperLegIsItsEmbedment() {
     Joint plain = step("L1", Length.ofFeet(20), SIX_INCHES);

@@ -59,7 +59,7 @@ final class RecordSheets {
     for (Job job : batch.jobs()) {
       Practice practice = job.practice();
       for (Map.Entry<Setting, SettingValue> entry : practice.values().entrySet()) {
-        facts.add(fact(job.code(), entry.getKey().label(), entry.getValue()));
+        facts.add(fact(job.code(), entry.getKey(), "", entry.getValue()));
       }
       named(facts, job.code(), Setting.ALLOWANCE, practice.allowances());
       named(facts, job.code(), Setting.AHEAD_OF_POUR, practice.aheadOfPour());
@@ -93,7 +93,8 @@ final class RecordSheets {
         facts.add(
             fact(
                 job.code(),
-                setting.label(),
+                setting,
+                "",
                 Objects.requireNonNull(job.practice().values().get(setting))));
       }
     }
@@ -115,13 +116,12 @@ final class RecordSheets {
 
   private static void named(
       List<Fact> facts, String job, Setting setting, Map<String, SettingValue> values) {
-    values.forEach(
-        (material, value) -> facts.add(fact(job, setting.label() + ", " + material, value)));
+    values.forEach((material, value) -> facts.add(fact(job, setting, ", " + material, value)));
   }
 
-  private static Fact fact(String job, String setting, SettingValue value) {
-    return new Fact(
-        job, setting, value.isByRule() ? "by rule" : value.shown(), value.unit(), value.source());
+  private static Fact fact(String job, Setting setting, String material, SettingValue value) {
+    String shown = value.isByRule() ? setting.whenBlank() : value.shown();
+    return new Fact(job, setting.label() + material, shown, value.unit(), value.source());
   }
 
   /** A value that is a number is written as one. */

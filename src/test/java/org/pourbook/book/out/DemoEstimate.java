@@ -330,6 +330,7 @@ final class DemoEstimate {
     values.put(
         Setting.ORDER_STEP,
         new SettingValue("0.25", "yd3", m3(0.25), Optional.empty(), "Practice!C7"));
+    values.put(Setting.NORTH, new SettingValue("30", "", 30, Optional.empty(), "Practice!C8"));
     return new Practice(values, Map.of(), Map.of());
   }
 
