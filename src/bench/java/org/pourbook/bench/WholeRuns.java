@@ -34,7 +34,7 @@ final class WholeRuns {
   }
 
   private int rounds() {
-    return jobs <= 1 ? 9 : jobs <= 100 ? 7 : 3;
+    return jobs <= 1 ? 9 : jobs <= 100 ? 5 : 1;
   }
 
   private void stages(Table table) throws IOException, InterruptedException {
@@ -43,12 +43,9 @@ final class WholeRuns {
     String copy = programs.folder().resolve("copy.xlsx").toString();
     String prices = Programs.PRICES.toString();
     for (int i = 0; i < rounds(); i++) {
-      ours.add(
-          programs
-              .java(Stages.class, "-Xmx1g", season.toString(), prices, order.toString()));
+      ours.add(programs.java(Stages.class, "-Xmx1g", season.toString(), prices, order.toString()));
       floor.add(
-          programs
-              .java(Floor.class, "-Xmx1g", season.toString(), prices, order.toString(), copy));
+          programs.java(Floor.class, "-Xmx1g", season.toString(), prices, order.toString(), copy));
     }
     table.pair(
         "estimate without cut plans, -Xmx1g",
@@ -66,10 +63,7 @@ final class WholeRuns {
         each(ours, run -> plans(run, run.stage("plans").wall())),
         "10 ms of CPU");
     table.alone(
-        "  buying besides",
-        size(),
-        each(ours, run -> new Figure(Double.NaN, besides(run))),
-        "");
+        "  buying besides", size(), each(ours, run -> new Figure(Double.NaN, besides(run))), "");
     pair(table, "  writing", ours, floor, "write", "write and deflate");
   }
 
@@ -82,12 +76,7 @@ final class WholeRuns {
   }
 
   private void pair(
-      Table table,
-      String what,
-      List<Run> ours,
-      List<Run> floor,
-      String stage,
-      String beside) {
+      Table table, String what, List<Run> ours, List<Run> floor, String stage, String beside) {
     table.pair(
         what,
         size(),
@@ -97,8 +86,7 @@ final class WholeRuns {
         "");
   }
 
-  private static List<Figure> each(
-      List<Run> runs, Function<Run, Figure> of) {
+  private static List<Figure> each(List<Run> runs, Function<Run, Figure> of) {
     return runs.stream().map(of).toList();
   }
 
