@@ -24,7 +24,7 @@ record Effort(
     int divisions,
     long steps) {
   static final Effort USUAL =
-      new Effort(100_000, 2_000, 20_000, 20_000, 30, 8, 30, 60, 1_500_000_000L);
+      new Effort(100_000, 2_000, 20_000, 20_000, 30, 8, 30, 40, 1_500_000_000L);
   static final Effort PROVING =
       new Effort(100_000, 4_000, 50_000, 40_000, 60, 20, 3_000, 400, 10_000_000_000L);
 

@@ -117,7 +117,7 @@ final class RunBound {
 
   private OptionalLong bound(CutModel model, long known) {
     OptionalLong bound = CoverBound.byLength(model);
-    Optional<Knapsack> knapsack = Knapsack.of(model, effort.sums());
+    Optional<Knapsack> knapsack = Knapsack.ofGrains(model, effort.sums());
     if (bound.isEmpty() || knapsack.isEmpty() || bound.getAsLong() == known) {
       return bound;
     }

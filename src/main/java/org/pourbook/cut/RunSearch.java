@@ -1,5 +1,6 @@
 package org.pourbook.cut;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -79,7 +80,7 @@ final class RunSearch {
       RunChoice before = best;
       List<List<List<Long>>> divisions = divisions();
       Optional<RunRelaxation.Result> lp = RunRelaxation.solve(job, kinds, divisions, effort);
-      if (lp.isPresent() && lp.get().costMicros() >= cost() - 0.5) {
+      if (lp.isPresent() && attainable(lp.get().costMicros()) >= cost()) {
         return;
       }
       int left = Math.max(10, effort.divisions() * LENGTHS / Math.max(LENGTHS, lengths(divisions)));
@@ -95,6 +96,16 @@ final class RunSearch {
         return;
       }
     }
+  }
+
+  /** Returns the least cost from here on that prices can add up to at all. */
+  private long attainable(double costMicros) {
+    BigInteger unit = BigInteger.ZERO;
+    for (CutJob.Stock stock : job.stock()) {
+      unit = unit.gcd(BigInteger.valueOf(stock.costMicros()));
+    }
+    double each = Math.max(1, unit.longValueExact());
+    return (long) (Math.ceil(costMicros / each - WHOLE) * each);
   }
 
   private List<List<List<Long>>> divisions() {

@@ -194,8 +194,8 @@ final class CutSheets {
   static SheetSpec<CutSheet> cutProof(List<CutSheet> sheets) {
     return SheetSpec.portrait(
         "Cut proof",
-        "What each cut plan costs, beside a lower bound that no plan of the same pieces can beat; and"
-            + " beside one that none can beat wherever runs are butted or lapped, as often as here.",
+        "What each plan costs, beside what none of the same pieces costs less than; then with as many"
+            + " joints anywhere.",
         List.of(
             Column.text("Job", 18, sheet -> String.join(", ", sheet.jobs())),
             Column.text("Material", 16, sheet -> sheet.key().material()),
