@@ -9,7 +9,6 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -31,17 +30,8 @@ record SpreadsheetProgram(Path folder) {
 
   /** Returns the workbook with every formula worked out afresh. */
   Path recalculated(Path workbook) throws IOException, InterruptedException {
-    return recalculated(List.of(workbook)).get(0);
-  }
-
-  /** Returns the same of several workbooks, in one run of the program. */
-  List<Path> recalculated(List<Path> workbooks) throws IOException, InterruptedException {
-    List<Path> stripped = new ArrayList<>();
-    for (Path workbook : workbooks) {
-      Path to = folder.resolve("stripped-" + workbook.getFileName());
-      strip(workbook, to);
-      stripped.add(to);
-    }
+    Path stripped = folder.resolve("stripped-" + workbook.getFileName());
+    strip(workbook, stripped);
     return convert(stripped, "xlsx");
   }
 
@@ -64,35 +54,26 @@ record SpreadsheetProgram(Path folder) {
   }
 
   Path convert(Path from, String to) throws IOException, InterruptedException {
-    return convert(List.of(from), to).get(0);
-  }
-
-  private List<Path> convert(List<Path> files, String to) throws IOException, InterruptedException {
     Path out = Files.createDirectories(folder.resolve("converted"));
     List<String> command =
-        new ArrayList<>(
-            List.of(
-                NAME,
-                "-env:UserInstallation=" + folder.resolve("profile").toUri(),
-                "--headless",
-                "--convert-to",
-                to,
-                "--outdir",
-                out.toString()));
-    files.forEach(file -> command.add(file.toString()));
+        List.of(
+            NAME,
+            "-env:UserInstallation=" + folder.resolve("profile").toUri(),
+            "--headless",
+            "--convert-to",
+            to,
+            "--outdir",
+            out.toString(),
+            from.toString());
     Process process =
         new ProcessBuilder(command)
             .redirectErrorStream(true)
             .redirectOutput(folder.resolve("log.txt").toFile())
             .start();
     assertTrue(process.waitFor(120, TimeUnit.SECONDS), "the program hangs");
-    List<Path> converted = new ArrayList<>();
-    for (Path file : files) {
-      String name = file.getFileName().toString().replaceAll("\\.xlsx$", "." + to);
-      assertTrue(Files.exists(out.resolve(name)), Files.readString(folder.resolve("log.txt")));
-      converted.add(out.resolve(name));
-    }
-    return converted;
+    String name = from.getFileName().toString().replaceAll("\\.xlsx$", "." + to);
+    assertTrue(Files.exists(out.resolve(name)), Files.readString(folder.resolve("log.txt")));
+    return out.resolve(name);
   }
 
   static XSSFWorkbook open(Path file) throws IOException {
