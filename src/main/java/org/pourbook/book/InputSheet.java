@@ -35,6 +35,9 @@ public enum InputSheet {
   /** The sheet of a workbook of ours that says how to use it; nothing is read from it. */
   public static final String READ_FIRST = "Read first";
 
+  /** What stands over the sheets that it names. */
+  public static final String IN_THIS_ORDER = "In this order";
+
   /** Headings that an order workbook adds to a given sheet. */
   public static final String FROM_SHEET = "From sheet";
 

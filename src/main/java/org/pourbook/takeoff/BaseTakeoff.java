@@ -71,9 +71,10 @@ final class BaseTakeoff {
   private void add(Section section) {
     int times = job.timesOf(section);
     Worked area = area(section);
-    double displacedM3 = displacedM3(section);
-    Worked one =
-        CompactedBase.compacted(area, SectionFigure.BASE.of(section, job.units()), displacedM3);
+    Worked base = SectionFigure.BASE.of(section, job.units());
+    Worked displaced = displaced(section, base);
+    double displacedM3 = displaced.value();
+    Worked one = CompactedBase.compacted(area, base, displaced);
     Worked compacted = Floors.counted(job, section, one);
     double compactedM3 = compacted.value();
     if (compactedM3 < NONE_M3) {
@@ -140,7 +141,8 @@ final class BaseTakeoff {
     if (section.shape() instanceof Shape.Rectangle && section.kind() != Kind.RECESS) {
       byCells =
           side(section, SectionFigure.LENGTH, "W1", "W2")
-              .times(side(section, SectionFigure.WIDTH, "L1", "L2"));
+              .times(side(section, SectionFigure.WIDTH, "L1", "L2"))
+              .minus(Floors.recesses(job, section));
     }
     return Worked.orLaid(byCells, m2);
   }
@@ -176,30 +178,46 @@ final class BaseTakeoff {
         && !SharedSides.isShared(job, section, side);
   }
 
-  private double displacedM3(Section section) {
-    Length base = section.base();
-    double edge =
+  private Worked displaced(Section section, Worked base) {
+    Worked displaced =
         EdgeBelow.of(section, job.practice())
-            .map(below -> below.upper(base).volumeM3())
-            .orElse(0.0);
-    double parts =
-        job.partsOf(section).stream()
-            .filter(inside -> inside.kind() == Kind.THICKENING)
-            .mapToDouble(inside -> thickeningM3(inside, base) * inside.count())
-            .sum();
-    double footings =
+            .map(below -> below.upper(job, section, section.base(), base))
+            .orElse(Worked.of(0));
+    for (Section inside : job.partsOf(section)) {
+      if (inside.kind() == Kind.THICKENING) {
+        Worked one = thickening(inside, section.base(), base);
+        displaced = displaced.plus(one.times(SectionFigure.COUNT.of(inside, job.units())));
+      }
+    }
+    double footingsM3 =
         job.sections().stream()
             .filter(other -> other.kind() == Kind.FOOTING)
             .mapToDouble(footing -> footingM3(section, footing))
             .sum();
-    return edge + parts + footings;
+    return footingsM3 == 0 ? displaced : displaced.plus(new Worked.Laid(footingsM3));
   }
 
-  private double thickeningM3(Section thickening, Length base) {
+  /** What a thickening takes of the base: as one so deep that is as wide as this one is there. */
+  private Worked thickening(Section thickening, Length base, Worked figure) {
+    double slope = job.practice().number(Setting.BASE_BANK_SLOPE);
+    double m3 = thickeningM3(thickening, base, slope);
+    if (!(thickening.shape() instanceof Shape.Rectangle)) {
+      return new Worked.Laid(m3);
+    }
+    Worked depth =
+        Floors.thickness(job, thickening)
+            .minus(Floors.thickness(job, Floors.parent(job, thickening)));
+    Worked upper = figure.orLess(depth);
+    Worked width = SectionFigure.WIDTH.of(thickening, job.units());
+    Worked wider = width.plus(depth.minus(upper).times(2 * slope));
+    Worked length = SectionFigure.LENGTH.of(thickening, job.units());
+    return Worked.orLaid(SlabVolume.thickening(length, wider, slope, upper), m3);
+  }
+
+  private double thickeningM3(Section thickening, Length base, double slope) {
     double depth = Floors.below(job, thickening).metres();
     double from = Math.max(0, depth - base.metres());
     double widthM = Floors.widthM(thickening);
-    double slope = job.practice().number(Setting.BASE_BANK_SLOPE);
     double lengthM = Figures.of(thickening).areaM2() / widthM;
     return SlabVolume.thickeningM3(lengthM, widthM, slope, from, depth);
   }

@@ -51,6 +51,28 @@ record EdgeBelow(Edge edge, Figure figure, Length depth, Length width, double sl
 
   /** Returns the volume of the whole body: of a rectangle by its closed form [m3]. */
   Worked worked(Job job, Section section, Prismatoid body) {
+    return ofRectangle(
+        job, section, body, SectionFigure.EDGE_WIDTH.of(section, job.units()), below(job, section));
+  }
+
+  /**
+   * Returns the volume of what lies within a distance below the underside: of a rectangle by its
+   * closed form, as an edge so deep that is as wide as this one is at that depth [m3].
+   */
+  Worked upper(Job job, Section section, Length within, Worked figure) {
+    Worked below = below(job, section);
+    Worked upper = figure.orLess(below);
+    Worked wider =
+        SectionFigure.EDGE_WIDTH.of(section, job.units()).plus(below.minus(upper).times(slope));
+    return ofRectangle(job, section, upper(within), wider, upper);
+  }
+
+  private static Worked below(Job job, Section section) {
+    return SectionFigure.EDGE_DEPTH.of(section, job.units()).minus(Floors.thickness(job, section));
+  }
+
+  private Worked ofRectangle(
+      Job job, Section section, Prismatoid body, Worked bottom, Worked high) {
     double m3 = body.volumeM3();
     if (!(section.shape() instanceof Shape.Rectangle) || edge.sides().run().isPresent()) {
       return new Worked.Laid(m3);
@@ -60,11 +82,8 @@ record EdgeBelow(Edge edge, Figure figure, Length depth, Length width, double sl
     Worked along = SectionFigure.LENGTH.of(section, job.units()).times(lengths);
     Worked across = SectionFigure.WIDTH.of(section, job.units()).times(widths);
     Worked sides = lengths == 0 ? across : widths == 0 ? along : along.plus(across);
-    Worked below =
-        SectionFigure.EDGE_DEPTH.of(section, job.units()).minus(Floors.thickness(job, section));
-    Worked bottom = SectionFigure.EDGE_WIDTH.of(section, job.units());
     return Worked.orLaid(
-        TurnedDownEdge.ofRectangle(sides, lengths * widths, bottom, slope, below), m3);
+        TurnedDownEdge.ofRectangle(sides, lengths * widths, bottom, slope, high), m3);
   }
 
   private Prismatoid between(Length from, Length to) {

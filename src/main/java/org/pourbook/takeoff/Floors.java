@@ -47,6 +47,11 @@ final class Floors {
 
   /** Returns the area of one section's own top, its recesses taken out [m2]. */
   static Worked ownArea(Job job, Section section) {
+    return SlabVolume.ownArea(planArea(job, section), recesses(job, section));
+  }
+
+  /** Returns the area of the recesses in one section [m2]. */
+  static Worked recesses(Job job, Section section) {
     Worked recesses = Worked.of(0);
     for (Section part : job.partsOf(section)) {
       if (part.kind() == Kind.RECESS) {
@@ -54,7 +59,7 @@ final class Floors {
             recesses.plus(planArea(job, part).times(SectionFigure.COUNT.of(part, job.units())));
       }
     }
-    return SlabVolume.ownArea(planArea(job, section), recesses);
+    return recesses;
   }
 
   /** Returns the area of one section's own top, its recesses taken out [m2]. */

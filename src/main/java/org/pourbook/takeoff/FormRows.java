@@ -9,6 +9,7 @@ import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import org.pourbook.job.Job;
 import org.pourbook.job.Section;
+import org.pourbook.job.Shape;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.LumberSize;
 import org.pourbook.measure.Unit;
@@ -37,7 +38,8 @@ final class FormRows {
 
   /** Adds what is formed, the boards and their splices; returns the boards' pieces. */
   List<FormPiece> boards() {
-    tell("formed sides", lengths(sets, set -> set.run().length(), set -> 1), "FORM-1");
+    Sum formed = lengths(sets, set -> set.run().length(), set -> 1);
+    part.add(told("formed sides", formed, "FORM-1").by(sides(formed)));
     for (Map.Entry<Row, List<FormSet>> row : byBoard().entrySet()) {
       LumberSize size = row.getKey().size();
       Sum sum = lengths(row.getValue(), FormSet::board, set -> courses(set, size));
@@ -124,10 +126,40 @@ final class FormRows {
     return count == 1 ? "" : count + " × ";
   }
 
+  /** Whole sides of a rectangle follow from its sizes; parts of sides and runs do not. */
+  private Worked sides(Sum formed) {
+    double m = formed.unit().toBase(formed.amount());
+    int lengths = 0;
+    int widths = 0;
+    for (FormSet set : sets) {
+      for (String side : set.sides()) {
+        boolean along = side.startsWith("side L");
+        if (!isWhole(set.run().length(), along)) {
+          return new Worked.Laid(m);
+        }
+        lengths += along ? 1 : 0;
+        widths += along ? 0 : 1;
+      }
+    }
+    Worked along = SectionFigure.LENGTH.of(section, job.units()).times(lengths);
+    Worked across = SectionFigure.WIDTH.of(section, job.units()).times(widths);
+    Worked one = lengths == 0 ? across : widths == 0 ? along : along.plus(across);
+    return Worked.orLaid(Floors.counted(job, section, one), m);
+  }
+
+  private boolean isWhole(Length formed, boolean along) {
+    return section.formed().run().isEmpty()
+        && section.shape() instanceof Shape.Rectangle plan
+        && formed.equals(along ? plan.length() : plan.width());
+  }
+
+  private Quantity told(String what, Sum sum, String rule) {
+    return Quantity.told(
+        section.code(), what, sum.amount(), sum.unit(), says(sum), rule, section.pour());
+  }
+
   void tell(String what, Sum sum, String rule) {
-    part.add(
-        Quantity.told(
-            section.code(), what, sum.amount(), sum.unit(), says(sum), rule, section.pour()));
+    part.add(told(what, sum, rule));
   }
 
   void buy(String what, Sum sum, MaterialKey material, String rule) {

@@ -98,6 +98,19 @@ public sealed interface Worked {
     }
   }
 
+  /** The smaller of two figures. */
+  record Least(Worked one, Worked other) implements Worked {
+    @Override
+    public double value() {
+      return Math.min(one.value(), other.value());
+    }
+
+    @Override
+    public boolean isLive() {
+      return one.isLive() && other.isLive();
+    }
+  }
+
   static Worked of(double value) {
     return new Constant(value);
   }
@@ -120,6 +133,10 @@ public sealed interface Worked {
       }
     }
     return new Product(factors);
+  }
+
+  default Worked orLess(Worked other) {
+    return new Least(this, other);
   }
 
   default Worked times(double factor) {

@@ -19,7 +19,6 @@ import org.pourbook.problem.Problem.Effect;
 final class InputBook {
 
   private static final String GIVEN = Heading.key(InputSheet.GIVEN);
-  private static final String READ_FIRST = Heading.key(InputSheet.READ_FIRST);
   private static final String GIVEN_JOBS = GIVEN + Heading.key(InputSheet.JOBS.label());
 
   private final Map<InputSheet, Table> tables = new EnumMap<>(InputSheet.class);
@@ -36,11 +35,17 @@ final class InputBook {
     this.files = book.files();
     boolean given = isOrderWorkbook(book.names());
     for (String name : book.names()) {
-      if (sheet(name, book.names()).isEmpty() && !given && !READ_FIRST.equals(Heading.key(name))) {
+      if (sheet(name, book.names()).isEmpty() && !given && !Layouts.isReadFirst(name)) {
         problems.add(unknown(name, "a sheet of the jobs workbook; this one is not read"));
       }
     }
+    if (!given) {
+      Layouts.note(book).ifPresent(problems::add);
+    }
     for (RawSheet raw : book.sheets()) {
+      if (Layouts.isReadFirst(raw.name())) {
+        continue;
+      }
       InputSheet sheet = sheet(raw.name(), book.names()).orElseThrow();
       if (!wanted.contains(sheet)) {
         continue;
@@ -63,7 +68,8 @@ final class InputBook {
 
   /** Returns which sheets of a book are read: an order workbook's given ones alone. */
   static RawBook.Choice choice(Set<InputSheet> wanted) {
-    return (name, all) -> sheet(name, all).filter(wanted::contains).isPresent();
+    return (name, all) ->
+        Layouts.isReadFirst(name) || sheet(name, all).filter(wanted::contains).isPresent();
   }
 
   /** Returns whether the book is an order workbook, with its input as read. */

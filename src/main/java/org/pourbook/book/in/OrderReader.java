@@ -83,6 +83,7 @@ public final class OrderReader {
             path,
             (name, all) ->
                 HeadedRows.isNamed(name, MATERIALS)
+                    || Layouts.isReadFirst(name)
                     || HeadedRows.isNamed(name, OrdersBeside.SHEET) && !isSupplement(all));
     if (!InputBook.isOrderWorkbook(book.names())
         || book.sheets().stream().noneMatch(sheet -> HeadedRows.isNamed(sheet.name(), MATERIALS))) {
@@ -116,8 +117,12 @@ public final class OrderReader {
     return HeadedRows.isNamed(sheet, MATERIALS);
   }
 
-  /** Notes an order workbook of a version that wrote no Checks; it is read by its headings. */
+  /** Notes an order workbook of another version; one without Read first is known by its sheets. */
   private void noteOlder(RawBook book) {
+    if (book.sheets().stream().anyMatch(sheet -> Layouts.isReadFirst(sheet.name()))) {
+      Layouts.note(book).ifPresent(problems::add);
+      return;
+    }
     if (NEWER.stream()
         .noneMatch(sheet -> book.names().stream().anyMatch(n -> HeadedRows.isNamed(n, sheet)))) {
       problems.add(

@@ -67,6 +67,11 @@ public final class QuotationReader {
       throw new UnreadableFile(
           path + " is no quotation: it has no sheets Quotation and Terms with their headings");
     }
+    book.sheets().stream()
+        .filter(sheet -> isNamed(sheet.name(), BASIS))
+        .findFirst()
+        .flatMap(Layouts::note)
+        .ifPresent(reader.problems::add);
     Quotation quotation = reader.quotation(terms.get(0), anotherStop(book), lines);
     return new Checked<>(new Read(quotation, book.files()), reader.problems);
   }

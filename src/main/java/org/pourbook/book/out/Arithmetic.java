@@ -57,6 +57,9 @@ final class Arithmetic {
     if (worked instanceof Worked.Sum sum) {
       return sum(sum);
     }
+    if (worked instanceof Worked.Least least) {
+      return least(text(least.one()), text(least.other()));
+    }
     return cellOf
         .apply(worked)
         .map(cell -> new Text(cell.perUnit(), cell.name(), false))
@@ -97,6 +100,13 @@ final class Arithmetic {
       text.append(text.isEmpty() || next.startsWith("-") ? "" : "+").append(next);
     }
     return new Text(factor, text.toString(), parts.size() > 1);
+  }
+
+  /** Both in the unit of the first that is a cell's. */
+  private static Text least(Text one, Text other) {
+    double factor = one.text().isEmpty() ? other.factor() : one.factor();
+    String both = scaled(one.factor() / factor, one) + "," + scaled(other.factor() / factor, other);
+    return new Text(factor, "MIN(" + both + ")", false);
   }
 
   /** Returns a text times a factor: {@code A1*B1/324}. */

@@ -24,6 +24,14 @@ final class GivenTable {
 
   private static final int LEAST_WIDTH = 8;
   private static final int MOST_WIDTH = 28;
+  private static final int DATE_WIDTH = 13;
+
+  /** A narrower one would make the headings of all columns high. */
+  private static final int LEAST_COPY_WIDTH = 16;
+
+  private static final String SAYS = "The input as it was read; later commands work from it.";
+  private static final String SAYS_OF_SECTIONS =
+      SAYS + " A size or a waste that is changed here counts at once where Takeoff is live.";
   private static final String JOB = "Job";
 
   /** Columns that every row has something in: its job, or its setting. */
@@ -59,15 +67,14 @@ final class GivenTable {
     List<Column<GivenRow>> columns = columns(given);
     columns.addAll(figures);
     for (int i = 0; i < given.headings().size(); i++) {
-      columns.add(Column.onScreen(column(given, i, copyOf(given.headings().get(i)))));
+      columns.add(Column.onScreen(copy(column(given, i, copyOf(given.headings().get(i))))));
     }
     columns.add(
         Column.onScreen(Column.of(InputSheet.CHANGED, Look.COUNT, 8, at -> changed(given, at))));
     SheetSpec<GivenRow> spec =
         SheetSpec.landscape(
                 InputSheet.GIVEN + given.name(),
-                "The input as it was read; later commands work from it. A size or a waste that is"
-                    + " changed here counts at once where Takeoff is live.",
+                figures.isEmpty() ? SAYS : SAYS_OF_SECTIONS,
                 columns,
                 rows)
             .together(row -> job(given, row).isEmpty() ? row : job(given, row), most);
@@ -76,21 +83,34 @@ final class GivenTable {
 
   /** Returns the table without what the tool adds to an order workbook's. */
   static SheetSpec<GivenRow> plain(GivenSheet given) {
-    return SheetSpec.landscape(
-        InputSheet.GIVEN + given.name(),
-        "The input as it was read; later commands work from it.",
-        columns(given),
-        given.rows());
+    return SheetSpec.landscape(InputSheet.GIVEN + given.name(), SAYS, columns(given), given.rows());
   }
 
   private static List<Column<GivenRow>> columns(GivenSheet given) {
     List<Column<GivenRow>> columns = new ArrayList<>();
     for (int i = 0; i < given.headings().size(); i++) {
-      columns.add(column(given, i, given.headings().get(i)));
+      Column<GivenRow> column = column(given, i, given.headings().get(i));
+      columns.add(isFilled(given, i) ? column : Column.onScreen(column));
     }
     columns.add(Column.text(InputSheet.FROM_SHEET, 12, GivenRow::fromSheet));
     columns.add(Column.count(InputSheet.FROM_ROW, 8, GivenRow::fromRow));
     return columns;
+  }
+
+  private static Column<GivenRow> copy(Column<GivenRow> column) {
+    return Column.of(
+        column.heading(),
+        column.look(),
+        Math.max(column.width(), LEAST_COPY_WIDTH),
+        column.value());
+  }
+
+  /** Columns that nobody has filled would only make the others small on paper. */
+  private static boolean isFilled(GivenSheet given, int column) {
+    return given.rows().isEmpty()
+        || given.rows().stream()
+            .map(GivenRow::cells)
+            .anyMatch(cells -> column < cells.size() && isFilled(cells.get(column)));
   }
 
   private static Column<GivenRow> column(GivenSheet given, int index, String heading) {
@@ -151,11 +171,19 @@ final class GivenTable {
   private static int width(GivenSheet given, int column) {
     int width = LEAST_WIDTH;
     for (GivenRow row : given.rows()) {
-      if (column < row.cells().size() && row.cells().get(column) instanceof GivenCell.Text text) {
-        width = Math.max(width, text.text().length() + 1);
+      if (column < row.cells().size()) {
+        width = Math.max(width, width(row.cells().get(column)));
       }
     }
     return Math.min(width, MOST_WIDTH);
+  }
+
+  /** Returns how many characters a value takes; a date that has too little room shows as ####. */
+  private static int width(GivenCell given) {
+    if (given instanceof GivenCell.Text text) {
+      return text.text().length() + 1;
+    }
+    return given instanceof GivenCell.Date ? DATE_WIDTH : LEAST_WIDTH;
   }
 
   private static Cell cell(GivenCell given) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.pourbook.book.out.RecordSheets.Fact;
 import org.pourbook.buy.Load;
 import org.pourbook.desk.Estimate;
 import org.pourbook.plan.JobDrawing;
@@ -29,7 +30,8 @@ final class OrderSheets {
   static List<Sheet> of(Estimate estimate, RulesSheet rules, int most) {
     BatchUnits units = BatchUnits.of(estimate.batch().jobs());
     GivenSheets given = new GivenSheets(estimate, most);
-    TakeoffSheet takeoff = new TakeoffSheet(estimate, rules, given, most);
+    SheetSpec<Fact> basis = RecordSheets.basis(estimate, rules::link).together(Fact::job, most);
+    TakeoffSheet takeoff = new TakeoffSheet(estimate, rules, new BasisLinks(basis), given, most);
     MaterialsSheet materials = new MaterialsSheet(estimate, units, takeoff, most);
     OrdersSheet orders = new OrdersSheet(estimate, materials, most);
     OrderTotalsSheet totals = new OrderTotalsSheet(estimate, orders);
@@ -79,7 +81,7 @@ final class OrderSheets {
     sheets.add(takeoff.spec());
     sheets.add(CutSheets.cutProof(estimate.bought().cutSheets()));
     sheets.add(rules.spec());
-    sheets.add(RecordSheets.basis(estimate));
+    sheets.add(basis);
     sheets.addAll(given.sheets());
     Set<String> names = sheets.stream().map(Sheet::name).collect(Collectors.toSet());
     sheets.add(0, Welcome.order(names, estimate.takeOffs().size()));

@@ -18,6 +18,9 @@ record Paper(boolean metric, String footer) {
 
   private static final double FOOT = 0.7;
 
+  /** Characters that stay left of the sheet's name on a portrait page. */
+  private static final int MOST_FOOTER = 44;
+
   /** Sets a sheet to be printed one page wide, its foot with the page's number. */
   void set(SXSSFSheet sheet, boolean landscape) {
     PrintSetup setup = sheet.getPrintSetup();
@@ -55,8 +58,10 @@ record Paper(boolean metric, String footer) {
 
   /**
    * A footer reads {@code &8} as a font size, and would read a number behind it as a part of it.
+   * One that is too long would run into the sheet's name.
    */
   private static String spaced(String text) {
-    return " " + text.replace("&", "&&");
+    boolean fits = text.length() <= MOST_FOOTER;
+    return " " + (fits ? text : text.substring(0, MOST_FOOTER - 1) + "…").replace("&", "&&");
   }
 }

@@ -26,12 +26,24 @@ public final class QuotationWorkbook {
         sheets(quote, units), new Paper(!units.us(), footer), TITLE, target, overwrite);
   }
 
+  /** Returns whether the lines come to what the deliveries come to. */
+  private static Cell light(QuotationSheet lines, TermsSheets terms) {
+    return Light.of(
+        List.of(
+            new Light.Pair(
+                lines.spec(),
+                List.of(QuotationSheet.AMOUNT),
+                terms.deliveriesSpec(),
+                List.of(TermsSheets.GOODS))),
+        "lines and Deliveries");
+  }
+
   static List<Sheet> sheets(Quote quote, BatchUnits units) {
     QuotationSheet lines = new QuotationSheet(quote);
     TermsSheets terms = new TermsSheets(quote, lines);
     return List.of(
         new QuotationPage(quote, lines, terms),
-        lines.spec(),
+        lines.spec().withLight(light(lines, terms)),
         terms.deliveriesSpec(),
         terms.termsSpec(),
         CutSheets.cutList(quote.quoted().cutSheets(), units),

@@ -3,10 +3,11 @@ package org.pourbook.book.out;
 import java.util.List;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.pourbook.book.InputSheet;
+import org.pourbook.book.Layout;
 
 /**
- * The first sheet of a workbook: what it is, for whom, in which order it is read, what may be
- * changed.
+ * The first sheet of a workbook: what it is, in which layout, for whom, in which order it is read,
+ * what may be changed.
  *
  * @param title what the workbook is
  * @param says one sentence below it
@@ -65,8 +66,12 @@ record ReadFirst(String title, String says, List<Part> parts) implements Sheet {
     Pen pen = new Pen(sheet, new CellWriter(styles));
     pen.next(TITLE_HEIGHT).write(0, Look.TITLE, Cell.of(title));
     pen.next().write(0, Look.SAYS, Cell.of(says));
+    pen.next().write(0, Look.SAYS, Cell.of(Layout.LABEL));
+    pen.write(1, Look.SAYS, Cell.of(Integer.toString(Layout.NUMBER)));
     for (Part part : parts) {
-      pen.next();
+      if (part != parts.get(0)) {
+        pen.next();
+      }
       pen.next(TextLines.height(1)).write(0, Look.HEADING, Cell.of(part.heading()));
       pen.write(1, Look.HEADING, Cell.BLANK);
       part.entries().forEach(entry -> write(pen, entry));

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
+import org.pourbook.book.Layout;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.Estimate;
 import org.pourbook.desk.Reconcile;
@@ -17,6 +19,8 @@ import org.pourbook.ticket.Billed;
 
 /** What the figures rest on: problems of the input, settings in force, input files. */
 final class RecordSheets {
+
+  private static final String BASIS = "Basis";
 
   private RecordSheets() {}
 
@@ -40,17 +44,35 @@ final class RecordSheets {
         problems);
   }
 
-  record Fact(String job, String setting, String value, String unit, String source) {}
+  /**
+   * A line of Basis.
+   *
+   * @param rule that a setting is of; empty where it is none
+   */
+  record Fact(String job, String setting, String value, String unit, String source, String rule) {
+
+    Fact(String job, String setting, String value, String unit, String source) {
+      this(job, setting, value, unit, source, "");
+    }
+  }
 
   static SheetSpec<Fact> basis(Estimate estimate) {
+    return basis(estimate, Cell::of);
+  }
+
+  /**
+   * Returns the settings in force for each job of an estimate.
+   *
+   * @param ofRule what stands for a rule's id
+   */
+  static SheetSpec<Fact> basis(Estimate estimate, Function<String, Cell> ofRule) {
     SheetSpec<Fact> basis = basis(estimate.batch(), estimate.version());
-    if (PlansSheet.holds(estimate.takeOffs().size())) {
-      return basis;
-    }
     List<Fact> facts = new ArrayList<>(basis.rows());
-    String why = "more than " + PlansSheet.MOST_JOBS + " jobs: draw them with --plans DIR";
-    facts.add(0, new Fact("", "Sheet Plans", "left out", "", why));
-    return basis(basis.says(), facts);
+    if (!PlansSheet.holds(estimate.takeOffs().size())) {
+      String why = "more than " + PlansSheet.MOST_JOBS + " jobs: draw them with --plans DIR";
+      facts.add(0, new Fact("", "Sheet Plans", "left out", "", why));
+    }
+    return basis(basis.says(), facts, ofRule);
   }
 
   /** Returns the settings in force for each job, and the files that were read. */
@@ -71,6 +93,7 @@ final class RecordSheets {
   static List<Fact> read(String version, List<Batch.InputFile> files) {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact("", "Tool version", version, "", "pourbook"));
+    facts.add(new Fact("", Layout.LABEL, Integer.toString(Layout.NUMBER), "", "pourbook"));
     for (Batch.InputFile file : files) {
       facts.add(new Fact("", "Input file", file.sha256(), "SHA-256", file.name()));
     }
@@ -102,15 +125,21 @@ final class RecordSheets {
   }
 
   static SheetSpec<Fact> basis(String says, List<Fact> facts) {
+    return basis(says, facts, Cell::of);
+  }
+
+  private static SheetSpec<Fact> basis(
+      String says, List<Fact> facts, Function<String, Cell> ofRule) {
     return SheetSpec.landscape(
-        "Basis",
+        BASIS,
         says,
         List.of(
             Column.text("Job", 12, Fact::job),
             Column.text("Setting", 32, Fact::setting),
             Column.cell("Value", Look.GIVEN, 24, fact -> value(fact.value())),
             Column.text("Unit", 10, Fact::unit),
-            Column.text("Source", 44, Fact::source)),
+            Column.text("Source", 44, Fact::source),
+            Column.onScreen(Column.cell("Rule", Look.LINK, 10, fact -> ofRule.apply(fact.rule())))),
         facts);
   }
 
@@ -119,9 +148,14 @@ final class RecordSheets {
     values.forEach((material, value) -> facts.add(fact(job, setting, ", " + material, value)));
   }
 
-  private static Fact fact(String job, Setting setting, String material, SettingValue value) {
-    String shown = value.isByRule() ? setting.whenBlank() : value.shown();
-    return new Fact(job, setting.label() + material, shown, value.unit(), value.source());
+  private static Fact fact(String job, Setting setting, String of, SettingValue value) {
+    return new Fact(
+        job,
+        setting.label() + of,
+        value.isByRule() ? setting.whenBlank() : value.shown(),
+        value.unit(),
+        value.source(),
+        setting.rule());
   }
 
   /** A value that is a number is written as one. */

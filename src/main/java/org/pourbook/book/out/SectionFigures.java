@@ -138,7 +138,7 @@ final class SectionFigures {
     return new Now(
         cell,
         at.cell(GivenTable.copyOf(heading)),
-        "VALUE(SUBSTITUTE(SUBSTITUTE(" + cell + ",\"%\",\"\"),\"\"\"\",\"\"))");
+        number(cell, "SUBSTITUTE(" + cell + ",\"%\",\"\")"));
   }
 
   /** Feet and inches: {@code 13'-7 1/2"}. */
@@ -152,11 +152,27 @@ final class SectionFigures {
             + cell
             + ","
             + mark
-            + "-1))+VALUE(\"0\"&TRIM(SUBSTITUTE(SUBSTITUTE(MID("
-            + cell
-            + ","
-            + mark
-            + "+1,12),\"-\",\"\"),\"\"\"\",\"\")))/12");
+            + "-1))+"
+            + number(cell, "MID(" + cell + "," + mark + "+1,12)")
+            + "/12");
+  }
+
+  /**
+   * Returns the formula that makes a number of {@code 7}, {@code 7-1/2"} and {@code 1/2}; the last
+   * as {@code 0 1/2}, since programs make a date of a fraction that stands alone.
+   *
+   * @param cell where there is a slash if {@code text} has one
+   * @param text a formula
+   */
+  private static String number(String cell, String text) {
+    String bare = "TRIM(SUBSTITUTE(SUBSTITUTE(" + text + ",\"-\",\" \"),\"\"\"\",\"\"))";
+    return "VALUE(IF(ISERROR(FIND(\"/\","
+        + cell
+        + ")),\"0\",IF(ISERROR(FIND(\" \","
+        + bare
+        + ")),\"0 \",\"\"))&"
+        + bare
+        + ")";
   }
 
   /** Returns the waste of a section's concrete, as written or by the rule (CON-6). */

@@ -168,6 +168,11 @@ record SheetSpec<R>(
     return (int) columns.stream().filter(Column::printed).count();
   }
 
+  /** Returns the width of all that is printed, in characters. */
+  int printedWidth() {
+    return columns.stream().filter(Column::printed).mapToInt(Column::broadWidth).sum();
+  }
+
   /** Returns the last row of the table, the heading's where it holds no record. */
   int lastRow() {
     return HEADING_ROW + rows.size();

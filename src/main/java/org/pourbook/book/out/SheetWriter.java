@@ -12,6 +12,9 @@ final class SheetWriter<R> {
   /** Widths count in 1/256 of a character. */
   static final int WIDTH_UNIT = 256;
 
+  /** So many characters are still read where a landscape page is as wide as they. */
+  private static final int PAGE_WIDTH = 200;
+
   private static final int TITLE_HEIGHT = 24;
 
   /** Column of the light, beside a title over two columns. */
@@ -141,6 +144,7 @@ final class SheetWriter<R> {
     lights();
     sheet.setDisplayGridlines(false);
     paper.set(sheet, spec.landscape());
+    paper.spread(sheet, (spec.printedWidth() + PAGE_WIDTH - 1) / PAGE_WIDTH);
     int last = spec.lastRowOf(part);
     int below = part == 0 ? spec.below().writeTo(sheet, last + 1) : 0;
     paper.setArea(sheet, last + below - 1, spec.printedColumns() - 1, SheetSpec.HEADING_ROW - 1);

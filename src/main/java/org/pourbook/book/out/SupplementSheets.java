@@ -13,17 +13,17 @@ import org.pourbook.measure.Money;
 final class SupplementSheets {
 
   private static final String BEFORE = "Earlier total";
-  private static final String GOODS = "Goods besides";
-  private static final String FEES = "Fees besides";
-  private static final String TAX = "Tax besides";
-  private static final String CREDIT = "Sent back";
+  static final String GOODS = "Goods besides";
+  static final String FEES = "Fees besides";
+  static final String TAX = "Tax besides";
+  static final String CREDIT = "Sent back";
   private static final String CREDIT_TAX = "Tax on it";
   private static final String BESIDES = "Order besides";
   private static final String BACK = "Send back";
   private static final String ORDERED = "Ordered before";
   private static final String PRICE = "Unit price";
-  private static final String AMOUNT = "Amount";
-  private static final String CREDITED = "Credit";
+  static final String AMOUNT = "Amount";
+  static final String CREDITED = "Credit";
 
   /** From here on only {@code revise} and {@code reconcile} read the columns. */
   private static final String PACKS = "Packs";

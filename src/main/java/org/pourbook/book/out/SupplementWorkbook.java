@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.pourbook.buy.Bought;
 import org.pourbook.buy.CutSheet;
 import org.pourbook.desk.Estimate;
@@ -37,7 +38,7 @@ public final class SupplementWorkbook {
         new OrdersSheet(estimate, materialsOf(estimate, units), SheetSpec.MOST_RECORDS);
     OrderTotalsSheet totals = new OrderTotalsSheet(estimate, orders);
     List<Sheet> all = new ArrayList<>();
-    all.add(sheets.summary());
+    all.add(sheets.summary().withLight(light(sheets, totals)));
     all.add(sheets.changes());
     all.add(RecordSheets.problems(estimate));
     all.add(sheets.materials());
@@ -50,7 +51,31 @@ public final class SupplementWorkbook {
     all.add(SteelSheets.bolts(with(estimate, revised.newBolts()), units));
     all.add(RecordSheets.basis(estimate));
     all.addAll(GivenSheets.plain(estimate.batch().given()));
+    all.add(0, Welcome.supplement(all.stream().map(Sheet::name).collect(Collectors.toSet())));
     return all;
+  }
+
+  /** Returns whether Summary, Materials and Order totals tell the same money. */
+  private static Cell light(SupplementSheets sheets, OrderTotalsSheet totals) {
+    SheetSpec<?> summary = sheets.summary();
+    SheetSpec<?> materials = sheets.materials();
+    List<Light.Pair> pairs = new ArrayList<>();
+    pairs.add(
+        new Light.Pair(
+            summary, List.of(SupplementSheets.GOODS), materials, List.of(SupplementSheets.AMOUNT)));
+    pairs.add(
+        new Light.Pair(
+            summary,
+            List.of(SupplementSheets.CREDIT),
+            materials,
+            List.of(SupplementSheets.CREDITED)));
+    pairs.add(
+        new Light.Pair(
+            summary,
+            List.of(SupplementSheets.GOODS, SupplementSheets.FEES, SupplementSheets.TAX),
+            totals.spec(),
+            List.of(OrderTotalsSheet.TOTAL)));
+    return Light.of(pairs, "Summary, Materials and Order totals");
   }
 
   /** Returns the cut list with where each stock piece comes from. */
@@ -89,7 +114,13 @@ public final class SupplementWorkbook {
             estimate.version());
     RulesSheet rules = new RulesSheet(RuleClasses.all(), Documents.read());
     int most = SheetSpec.MOST_RECORDS;
-    TakeoffSheet takeoff = new TakeoffSheet(bare, rules, new GivenSheets(bare, most), most);
+    TakeoffSheet takeoff =
+        new TakeoffSheet(
+            bare,
+            rules,
+            new BasisLinks(RecordSheets.basis(bare)),
+            new GivenSheets(bare, most),
+            most);
     return new MaterialsSheet(bare, units, takeoff, most);
   }
 

@@ -41,7 +41,7 @@ final class TakeoffSheet {
     }
   }
 
-  TakeoffSheet(Estimate estimate, RulesSheet rules, GivenSheets given, int most) {
+  TakeoffSheet(Estimate estimate, RulesSheet rules, BasisLinks basis, GivenSheets given, int most) {
     Map<String, List<Line>> lines =
         estimate.bought().lines().stream().collect(Collectors.groupingBy(Line::job));
     List<Row> rows = new ArrayList<>();
@@ -56,7 +56,7 @@ final class TakeoffSheet {
                 NAME,
                 "Every quantity, how it was worked out and by which rule; each material's rows add up"
                     + " to its Net on Materials.",
-                columns(rules, new TakeoffFormulas(this, given)),
+                columns(rules, basis, new TakeoffFormulas(this, given)),
                 rows)
             .together(row -> row.job().code(), most)
             .withPlaces();
@@ -89,7 +89,8 @@ final class TakeoffSheet {
             .orElse(OptionalDouble.empty());
   }
 
-  private static List<Column<Row>> columns(RulesSheet rules, TakeoffFormulas formulas) {
+  private static List<Column<Row>> columns(
+      RulesSheet rules, BasisLinks basis, TakeoffFormulas formulas) {
     return List.of(
         Column.text("Job", 12, row -> row.job().code()),
         Column.text("Section", 12, row -> row.quantity().section()),
@@ -103,7 +104,13 @@ final class TakeoffSheet {
         Column.cell("Rule", Look.LINK, 9, row -> rules.link(row.quantity().rule())),
         Column.onScreen(Column.of("Live", Look.TEXT, 5, formulas::live)),
         Column.onScreen(Column.of(OWN_WASTE, Look.NUMBER, 8, formulas::ownWaste)),
-        Column.onScreen(Column.cell("Given", Look.LINK, 18, formulas::given)));
+        Column.onScreen(Column.cell("Given", Look.LINK, 18, formulas::given)),
+        Column.onScreen(
+            Column.cell(
+                "Settings",
+                Look.LINK,
+                14,
+                row -> basis.link(row.job().code(), row.quantity().rule()))));
   }
 
   private static String material(Row row, boolean size) {

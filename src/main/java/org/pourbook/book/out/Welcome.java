@@ -67,7 +67,8 @@ final class Welcome {
     parts.add(forWhom());
     parts.add(
         new Part(
-            "In this order", DAY.stream().filter(entry -> names.contains(entry.name())).toList()));
+            InputSheet.IN_THIS_ORDER,
+            DAY.stream().filter(entry -> names.contains(entry.name())).toList()));
     parts.add(mayBeChanged());
     parts.add(CAUTIONS);
     return new ReadFirst(
@@ -76,6 +77,43 @@ final class Welcome {
             + (jobs == 1 ? "one job takes" : jobs + " jobs take")
             + " and what that costs, with the papers for office, crew and bookkeeper.",
         parts);
+  }
+
+  /**
+   * Returns the first sheet of a supplement.
+   *
+   * @param names of its other sheets
+   */
+  static ReadFirst supplement(Set<String> names) {
+    List<Entry> sheets = new ArrayList<>();
+    sheets.add(Entry.toSheet("Summary", "What each job came to and comes to now. Begin here."));
+    sheets.add(
+        Entry.toSheet(
+            "Changes found", "Every cell that reads otherwise than when it was ordered."));
+    sheets.add(
+        Entry.toSheet("Materials", "What to order besides and what to send back; the rest holds."));
+    sheets.addAll(
+        DAY.stream()
+            .filter(entry -> names.contains(entry.name()))
+            .filter(entry -> sheets.stream().noneMatch(one -> one.name().equals(entry.name())))
+            .toList());
+    return new ReadFirst(
+        "Supplement",
+        "What has changed since the order, what that costs, and the orders to place besides.",
+        List.of(
+            new Part(InputSheet.IN_THIS_ORDER, sheets),
+            new Part(
+                "What it holds",
+                List.of(
+                    Entry.of(
+                        "Orders to print",
+                        "Only what is ordered besides. What was ordered before stands; what is sent"
+                            + " back is asked of the supplier."),
+                    Entry.of(
+                        "Figures of a job",
+                        "Worked out by the tool from both inputs: after another change run revise"
+                            + " again, with this workbook as the earlier order."))),
+            CAUTIONS));
   }
 
   private static Part forWhom() {
@@ -121,7 +159,7 @@ final class Welcome {
     return new ReadFirst(
         title,
         "To be filled in; pourbook reads it.",
-        List.of(new Part("In this order", sheets), filling(units), CAUTIONS));
+        List.of(new Part(InputSheet.IN_THIS_ORDER, sheets), filling(units), CAUTIONS));
   }
 
   private static Part filling(UnitSystem units) {

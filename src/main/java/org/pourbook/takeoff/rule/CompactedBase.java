@@ -60,7 +60,7 @@ public final class CompactedBase {
    * Returns the compacted volume of base [m3].
    *
    * @param area plan moved out by the Base margin at plain formed sides [m2]
-   * @param displacedM3 concrete that reaches into the base's own thickness [m3]
+   * @param displaced concrete that reaches into the base's own thickness [m3]
    */
   @Source(
       rule = "BASE-1",
@@ -69,11 +69,12 @@ public final class CompactedBase {
               + " what edges, thickenings and footings displace in it",
       value = "margin 6 in",
       standing = Standing.COMMON_PRACTICE)
-  public static Worked compacted(Worked area, Worked thickness, double displacedM3) {
-    if (displacedM3 == 0) {
+  public static Worked compacted(Worked area, Worked thickness, Worked displaced) {
+    if (displaced.value() == 0 && displaced.isLive()) {
       return area.times(thickness);
     }
-    return new Worked.Laid(Math.max(0, area.value() * thickness.value() - displacedM3));
+    Worked left = area.times(thickness).minus(displaced);
+    return left.value() < 0 ? new Worked.Laid(0) : left;
   }
 
   /** Returns the mass to order for a compacted volume [kg]. */

@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -23,6 +24,7 @@ import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -180,11 +182,59 @@ class OrderWorkbookTest {
     }
   }
 
-  /** A given sheet is as wide as the input is. */
+  @Test
+  void aGivenSheetPrintsOnlyColumnsThatAreFilledAndGoesOverTwoPagesRatherThanTiny()
+      throws IOException {
+    try (XSSFWorkbook workbook = open(DemoOrder.write(folder.resolve("demo.xlsx")))) {
+      Sheet sheet = workbook.getSheet("Given Sections");
+      String area = workbook.getPrintArea(workbook.getSheetIndex(sheet));
+      int last = new AreaReference(area, workbook.getSpreadsheetVersion()).getLastCell().getCol();
+      double width = 0;
+      for (int column = 0; column <= last; column++) {
+        width += sheet.getColumnWidth(column) / 256.0;
+        int at = column;
+        assertTrue(
+            IntStream.rangeClosed(SheetSpec.FIRST_ROW - 1, sheet.getLastRowNum())
+                .mapToObj(row -> sheet.getRow(row).getCell(at))
+                .anyMatch(cell -> cell.getCellType() != CellType.BLANK),
+            "column " + column);
+      }
+      assertEquals(2, sheet.getPrintSetup().getFitWidth(), "for " + width + " characters");
+      assertEquals(1, sheet.getRepeatingColumns().getLastColumn());
+      assertEquals(SheetSpec.HEADING_ROW - 1, sheet.getRepeatingRows().getFirstRow());
+    }
+  }
+
+  @Test
+  void aDateOfTheInputHasRoom() throws IOException {
+    try (XSSFWorkbook workbook =
+        open(
+            DemoOrder.write(
+                Path.of("demo-data/jobs.xlsx"),
+                Path.of("demo-data/prices.xlsx"),
+                folder.resolve("demo.xlsx")))) {
+      Headed pours = Headed.of(workbook.getSheet("Given Pours"));
+      int column = pours.cell(pours.rows().get(0), "Date").getColumnIndex();
+      assertTrue(workbook.getSheet("Given Pours").getColumnWidth(column) / 256 >= 13);
+    }
+  }
+
+  @Test
+  void aLongNameDoesNotRunIntoTheNameOfTheSheetAtTheFoot() throws IOException {
+    Paper paper = new Paper(false, "Order workbook, job " + "NORTH-".repeat(20));
+    Path file = folder.resolve("foot.xlsx");
+    WorkbookFile.write(List.of(Welcome.order(Set.of(), 1)), paper, "foot", file, false);
+    try (XSSFWorkbook workbook = open(file)) {
+      String left = workbook.getSheetAt(0).getFooter().getLeft();
+      assertTrue(left.endsWith("…") && left.length() < 50, left);
+    }
+  }
+
+  /** Given Sections is as wide as the input is. */
   @Test
   void theSentenceOverATableIsNotCutAtTheEdgeOfThePage() {
     for (org.pourbook.book.out.Sheet sheet : OrderSheets.of(DemoEstimate.both())) {
-      if (sheet instanceof SheetSpec<?> spec && !spec.name().startsWith("Given ")) {
+      if (sheet instanceof SheetSpec<?> spec && !spec.name().equals("Given Sections")) {
         int width =
             spec.columns().stream().filter(Column::printed).mapToInt(Column::broadWidth).sum();
         assertEquals(1, TextLines.of(spec.says(), width), spec.name());

@@ -1,0 +1,125 @@
+package org.pourbook.book.out;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** From a figure to what it rests on: rules, settings, the cells of the input. */
+class LinksTest {
+
+  private static final Pattern LINK =
+      Pattern.compile("HYPERLINK\\(\"#'?([^'!]+)'?!A(\\d+)(?::[A-Z]+(\\d+))?\",\"[^\"]+\"\\)");
+
+  @TempDir static Path folder;
+  private static Path demo;
+
+  /** Rows of a sheet, from 0. */
+  private record To(String sheet, int first, int last) {}
+
+  @BeforeAll
+  static void writeTheDemo() throws IOException {
+    demo = DemoOrder.write(folder.resolve("demo.xlsx"));
+  }
+
+  private static To to(Cell cell) {
+    assertEquals(CellType.FORMULA, cell.getCellType(), cell.getAddress() + " " + cell);
+    Matcher link = LINK.matcher(cell.getCellFormula());
+    assertTrue(link.matches(), cell.getCellFormula());
+    int first = Integer.parseInt(link.group(2)) - 1;
+    int last = link.group(3) == null ? first : Integer.parseInt(link.group(3)) - 1;
+    return new To(link.group(1), first, last);
+  }
+
+  @Test
+  void everyQuantityLeadsToItsRuleItsSettingsAndItsRowOfTheInput() throws IOException {
+    try (XSSFWorkbook workbook = SpreadsheetProgram.open(demo)) {
+      Headed takeoff = Headed.of(workbook.getSheet("Takeoff"));
+      Headed rules = Headed.of(workbook.getSheet("Rules"));
+      Headed basis = Headed.of(workbook.getSheet("Basis"));
+      int withSettings = 0;
+      for (Row row : takeoff.rows()) {
+        String rule = takeoff.text(row, "Rule");
+        To toRule = to(takeoff.cell(row, "Rule"));
+        assertEquals(rule, rules.text(rules.sheet().getRow(toRule.first()), "Rule"));
+        To given = to(takeoff.cell(row, "Given"));
+        Headed input = Headed.of(workbook.getSheet(given.sheet()));
+        String job = takeoff.text(row, "Job");
+        String heading = input.at().containsKey("Job") ? "Job" : "Job*";
+        assertEquals(job, input.text(input.sheet().getRow(given.first()), heading));
+        if (!takeoff.text(row, "Settings").isEmpty()) {
+          To settings = to(takeoff.cell(row, "Settings"));
+          assertEquals("Basis", settings.sheet());
+          for (int at : new int[] {settings.first(), settings.last()}) {
+            assertEquals(job, basis.text(basis.sheet().getRow(at), "Job"));
+            assertEquals(rule, basis.text(basis.sheet().getRow(at), "Rule"));
+          }
+          withSettings++;
+        }
+      }
+      assertTrue(withSettings > 100, "only " + withSettings);
+    }
+  }
+
+  @Test
+  void everySettingLeadsToARuleWithItsStanding() throws IOException {
+    try (XSSFWorkbook workbook = SpreadsheetProgram.open(demo)) {
+      Headed basis = Headed.of(workbook.getSheet("Basis"));
+      Headed rules = Headed.of(workbook.getSheet("Rules"));
+      int settings = 0;
+      for (Row row : basis.rows()) {
+        if (!basis.text(row, "Job").isEmpty()) {
+          Row there = rules.sheet().getRow(to(basis.cell(row, "Rule")).first());
+          assertEquals(basis.text(row, "Rule"), rules.text(there, "Rule"));
+          settings++;
+        }
+      }
+      assertTrue(settings > 300, "only " + settings);
+    }
+  }
+
+  @Test
+  void everyRuleNamesItsSourceOrIsCommonPractice() throws IOException {
+    try (XSSFWorkbook workbook = SpreadsheetProgram.open(demo)) {
+      Headed rules = Headed.of(workbook.getSheet("Rules"));
+      for (Row row : rules.rows()) {
+        String standing = rules.text(row, "Standing");
+        boolean named = !rules.text(row, "Source").isEmpty();
+        assertTrue(
+            named || standing.equals("common practice"),
+            () -> rules.text(row, "Rule") + " " + rules.text(row, "Says") + ": " + standing);
+        assertTrue(
+            standing.matches("published|from memory|common practice"),
+            () -> rules.text(row, "Rule") + ": " + standing);
+      }
+    }
+  }
+
+  @Test
+  void everyMaterialLeadsToItsQuantities() throws IOException {
+    try (XSSFWorkbook workbook = SpreadsheetProgram.open(demo)) {
+      Headed materials = Headed.of(workbook.getSheet("Materials"));
+      Headed takeoff = Headed.of(workbook.getSheet("Takeoff"));
+      Sheet sheet = takeoff.sheet();
+      for (Row row : materials.rows()) {
+        To why = to(materials.cell(row, "Why"));
+        for (int at = why.first(); at <= why.last(); at++) {
+          for (String heading : new String[] {"Job", "Material", "Size"}) {
+            assertEquals(materials.text(row, heading), takeoff.text(sheet.getRow(at), heading));
+          }
+        }
+      }
+    }
+  }
+}
