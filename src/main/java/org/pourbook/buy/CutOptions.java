@@ -156,12 +156,14 @@ final class CutOptions {
   private CutJob cutJob(List<CutJob.Stock> offered) {
     Length longest = offered.stream().map(CutJob.Stock::length).reduce(Length.ZERO, Length::max);
     List<CutJob.Piece> wanted = new ArrayList<>();
-    for (CutPiece piece : pieces) {
-      PieceNeed need = piece.need();
-      Length length = uncut(need.length(), longest);
-      wanted.add(new CutJob.Piece(length, need.count(), Integer.toString(wanted.size())));
+    for (int i = 0; i < pieces.size(); i++) {
+      PieceNeed need = pieces.get(i).need();
+      if (need.joined().isEmpty()) {
+        Length length = uncut(need.length(), longest);
+        wanted.add(new CutJob.Piece(length, need.count(), Integer.toString(i)));
+      }
     }
-    return new CutJob(wanted, offered, kerf(), step());
+    return new CutJob(wanted, CutRuns.of(pieces, longest, step()), offered, kerf(), step());
   }
 
   /** A piece as long as the longest stock, but for a step, is that stock: nothing is cut. */

@@ -12,6 +12,7 @@ import org.pourbook.cut.CutJob;
 import org.pourbook.cut.CutResult;
 import org.pourbook.measure.LengthFormat;
 import org.pourbook.measure.Unit;
+import org.pourbook.takeoff.Joined;
 
 /** What a cut plan makes us buy: stock pieces by item and delivery. */
 final class CutPurchases {
@@ -203,6 +204,34 @@ final class CutPurchases {
         (pattern, count) ->
             patterns.add(
                 new CutResult.Pattern(pattern.stock(), count, pattern.cuts(), pattern.offcut())));
-    return new CutResult.Planned(patterns, plan.costMicros(), plan.boundMicros());
+    return new CutResult.Planned(
+        patterns,
+        plan.costMicros(),
+        plan.boundMicros(),
+        divisionsInWords(shared),
+        plan.anywhereMicros());
+  }
+
+  private List<CutResult.Division> divisionsInWords(boolean shared) {
+    Map<CutResult.Division, Integer> times = new LinkedHashMap<>();
+    for (CutResult.Division division : plan.divisions()) {
+      CutJob.Run run = division.run();
+      CutPiece piece = pieces.get(Integer.parseInt(run.goesTo()));
+      CutJob.Run inWords =
+          new CutJob.Run(
+              piece.need().joined().map(Joined::length).orElse(run.length()),
+              run.joints(),
+              run.lap(),
+              run.shortest(),
+              run.courses(),
+              run.count(),
+              piece.goesTo(shared));
+      times.merge(
+          new CutResult.Division(inWords, division.pieces(), 1), division.times(), Integer::sum);
+    }
+    List<CutResult.Division> divisions = new ArrayList<>();
+    times.forEach(
+        (one, count) -> divisions.add(new CutResult.Division(one.run(), one.pieces(), count)));
+    return divisions;
   }
 }

@@ -11,19 +11,24 @@ import org.pourbook.takeoff.MaterialKey;
  *
  * @param jobs all codes of a shared plan
  * @param cost of the stock opened; zero where nothing is priced
- * @param bound proven lower bound of the cost
+ * @param divisions where the joints of runs lie
+ * @param bound proven lower bound of the cost of these pieces
+ * @param anywhere proven lower bound of the cost wherever the joints of runs lie
  */
 public record CutSheet(
     List<String> jobs,
     UnitSystem units,
     MaterialKey key,
     List<CutResult.Pattern> patterns,
+    List<CutResult.Division> divisions,
     Money cost,
     Money bound,
-    boolean proven) {
+    boolean proven,
+    Money anywhere) {
   public CutSheet {
     jobs = List.copyOf(jobs);
     patterns = List.copyOf(patterns);
+    divisions = List.copyOf(divisions);
   }
 
   /** Returns whether a pattern's stock comes from an earlier order. */

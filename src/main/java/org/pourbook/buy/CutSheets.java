@@ -26,9 +26,11 @@ final class CutSheets {
         lot.jobs().get(0).units(),
         lot.key(),
         plan.patterns(),
+        plan.divisions(),
         micros(plan.costMicros()),
         micros(plan.boundMicros()),
-        plan.isProven());
+        plan.isProven(),
+        micros(plan.anywhereMicros()));
   }
 
   private static Money micros(long micros) {

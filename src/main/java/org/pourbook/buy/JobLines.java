@@ -1,5 +1,6 @@
 package org.pourbook.buy;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
@@ -49,8 +50,8 @@ final class JobLines {
     Map<String, List<JobPart>> parts = new LinkedHashMap<>();
     jobs.forEach(job -> parts.put(job.code(), new ArrayList<>()));
     for (Choice choice : choices) {
-      for (Job job : choice.lot().jobs()) {
-        parts.computeIfAbsent(job.code(), k -> new ArrayList<>()).add(lines.part(job, choice));
+      for (JobPart part : lines.parts(choice)) {
+        parts.computeIfAbsent(part.job().code(), k -> new ArrayList<>()).add(part);
       }
     }
     List<Line> all = new ArrayList<>();
@@ -61,13 +62,27 @@ final class JobLines {
     return all;
   }
 
-  private JobPart part(Job job, Choice choice) {
-    List<JobPart.Bought> bought = new ArrayList<>();
-    for (Purchase purchase : choice.option().purchases()) {
-      Brought sum =
-          brought.getOrDefault(purchase, Map.of()).getOrDefault(job.code(), new Brought());
-      bought.add(new JobPart.Bought(purchase, sum.amount, List.copyOf(sum.orders)));
-    }
-    return new JobPart(job, choice.lot(), bought);
+  private List<JobPart> parts(Choice choice) {
+    Lot lot = choice.lot();
+    List<Purchase> purchases = choice.option().purchases();
+    List<List<BigDecimal>> shares =
+        purchases.stream().map(purchase -> JobPart.shares(lot, purchase.totalPacks())).toList();
+    Map<String, List<Portion>> byJob = lot.byJob();
+    List<JobPart> parts = new ArrayList<>();
+    byJob.forEach(
+        (job, portions) -> {
+          List<JobPart.Bought> bought = new ArrayList<>();
+          for (int i = 0; i < purchases.size(); i++) {
+            BigDecimal packs = shares.get(i).get(parts.size());
+            bought.add(bought(job, purchases.get(i), packs));
+          }
+          parts.add(JobPart.of(lot, portions, byJob.size(), bought));
+        });
+    return parts;
+  }
+
+  private JobPart.Bought bought(String job, Purchase purchase, BigDecimal packs) {
+    Brought sum = brought.getOrDefault(purchase, Map.of()).getOrDefault(job, new Brought());
+    return new JobPart.Bought(purchase, packs, sum.amount, List.copyOf(sum.orders));
   }
 }

@@ -74,7 +74,7 @@ final class LineRows {
         purchase.price(),
         purchase.item(),
         part.unit().fromBase(purchase.held()),
-        part.packs(purchase),
+        bought.packs(),
         purchase.orderUnit(),
         purchase.price().map(row -> bought.amount()),
         part.lot().service(),

@@ -1,5 +1,6 @@
 package org.pourbook.buy;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,9 +70,16 @@ record Lot(
 
   /** Returns the jobs, by code. */
   List<Job> jobs() {
-    Map<String, Job> byCode = new TreeMap<>();
-    portions.forEach(portion -> byCode.putIfAbsent(portion.job().code(), portion.job()));
-    return List.copyOf(byCode.values());
+    return byJob().values().stream().map(ofJob -> ofJob.get(0).job()).toList();
+  }
+
+  /** Returns each job's portions, by code of job. */
+  Map<String, List<Portion>> byJob() {
+    Map<String, List<Portion>> byCode = new TreeMap<>();
+    for (Portion portion : portions) {
+      byCode.computeIfAbsent(portion.job().code(), code -> new ArrayList<>()).add(portion);
+    }
+    return byCode;
   }
 
   boolean hasPieces() {
@@ -102,8 +110,8 @@ record Lot(
 
   /** Returns how much each of {@link #jobs} needs. */
   List<Double> weights() {
-    return jobs().stream()
-        .map(job -> portionsOf(job).stream().mapToDouble(Portion::needed).sum())
+    return byJob().values().stream()
+        .map(ofJob -> ofJob.stream().mapToDouble(Portion::needed).sum())
         .toList();
   }
 }

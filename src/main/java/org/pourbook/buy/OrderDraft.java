@@ -86,6 +86,10 @@ record OrderDraft(Optional<Supplier> supplier, Delivery delivery, List<Good> goo
 
   /** Returns the goods that each job bears. */
   Map<String, Money> goodsByJob() {
+    return byJob(goods);
+  }
+
+  private static Map<String, Money> byJob(List<Good> goods) {
     Map<String, Money> byJob = new TreeMap<>();
     goods.forEach(good -> good.byJob().forEach((job, m) -> byJob.merge(job, m, Money::plus)));
     return byJob;
@@ -101,15 +105,11 @@ record OrderDraft(Optional<Supplier> supplier, Delivery delivery, List<Good> goo
 
   /** Returns each job's part of the tax, unrounded (BUY-6): the job's rate, else the supplier's. */
   private Map<String, BigDecimal> exactTax() {
+    Map<String, Money> taxed = byJob(goods.stream().filter(Good::isTaxable).toList());
     Map<String, BigDecimal> tax = new TreeMap<>();
     for (Job job : jobs()) {
-      BigDecimal rate = SalesTax.percent(job, supplier);
-      BigDecimal taxed = BigDecimal.ZERO;
-      for (Good good : goods) {
-        Money share = good.byJob().getOrDefault(job.code(), Money.ZERO);
-        taxed = good.isTaxable() ? taxed.add(share.amount()) : taxed;
-      }
-      tax.put(job.code(), taxed.multiply(rate).movePointLeft(2));
+      BigDecimal amount = taxed.getOrDefault(job.code(), Money.ZERO).amount();
+      tax.put(job.code(), amount.multiply(SalesTax.percent(job, supplier)).movePointLeft(2));
     }
     return tax;
   }

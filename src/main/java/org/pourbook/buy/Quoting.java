@@ -101,7 +101,9 @@ public final class Quoting {
                 .filter(pour -> pour.portion().delivery().equals(draft.delivery()))
                 .map(pour -> pour.plan().fees())
                 .toList());
-    for (Job job : jobs) {
+    List<BigDecimal> shares = JobPart.shares(lot, good.packs());
+    for (int i = 0; i < jobs.size(); i++) {
+      Job job = jobs.get(i);
       row(
           answer.asked(),
           job,
@@ -111,7 +113,7 @@ public final class Quoting {
               OptionalDouble.empty(),
               unit(lot, job),
               good.purchase().price(),
-              JobPart.share(lot, job, good.packs()),
+              shares.get(i),
               amounts.getOrDefault(job.code(), Money.ZERO),
               truckFees,
               SalesTax.percent(job, draft.supplier()),

@@ -58,6 +58,7 @@ final class Failures implements IExecutionExceptionHandler {
     if (trouble instanceof FileAlreadyExistsException) {
       return "it exists already; use --overwrite to replace it.";
     }
-    return trouble.getReason() == null ? "it cannot be written." : trouble.getReason() + ".";
+    String reason = trouble.getReason() == null ? "it cannot be written" : trouble.getReason();
+    return reason.endsWith("?") ? reason : reason + ".";
   }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.pourbook.book.in.UnreadableFile;
 import picocli.CommandLine.Option;
 
 /** Where a command writes, shared by all that write. */
@@ -31,8 +32,8 @@ final class Output {
   }
 
   /**
-   * Returns where to write, checked before any work is done: beside the first input under the given
-   * name when no -o is written.
+   * Returns where to write, checked with the inputs before any work is done: beside the first input
+   * under the given name when no -o is written.
    *
    * @throws FileSystemException if it exists and may not be replaced, is an input, or its folder is
    *     missing
@@ -46,6 +47,9 @@ final class Output {
   /** Returns a place to write, checked like the one of {@code -o}. */
   Path checked(Path target, List<Path> inputs) throws IOException {
     for (Path input : inputs) {
+      if (Files.notExists(input)) {
+        throw UnreadableFile.missing(input);
+      }
       if (Files.exists(target) && Files.exists(input) && Files.isSameFile(target, input)) {
         throw new FileSystemException(
             target.toString(), null, "it is an input and is never written over");

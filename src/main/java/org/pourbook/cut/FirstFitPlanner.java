@@ -20,6 +20,7 @@ public final class FirstFitPlanner implements CutPlanner {
           }
           Optional<Packing> packing = FirstFit.pack(model);
           return new Planning.Found(packing, bound);
-        });
+        },
+        Optional.empty());
   }
 }

@@ -2,6 +2,7 @@ package org.pourbook.cut;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.LongStream;
 
 /**
  * The best that can be cut from a board of every stock length at once, for a worth given to each
@@ -42,6 +43,17 @@ final class Knapsack {
       }
     }
     return Optional.of(new Knapsack(sums));
+  }
+
+  /**
+   * Returns the knapsack of a model with pieces of width 1, which add up to any sum; empty where it
+   * would have more than {@code most}.
+   */
+  static Optional<Knapsack> ofGrains(CutModel model, int most) {
+    long longest = Arrays.stream(model.size()).max().orElse(0);
+    return longest >= most
+        ? Optional.empty()
+        : Optional.of(new Knapsack(LongStream.rangeClosed(0, longest).toArray()));
   }
 
   /**

@@ -1,5 +1,7 @@
 package org.pourbook.cut;
 
+import java.util.Optional;
+
 /**
  * Plans by column generation with a bound certified in whole numbers, so a plan it calls proven is
  * the cheapest there is. Never dearer than {@link FirstFitPlanner}.
@@ -23,6 +25,6 @@ public final class OptimalPlanner implements CutPlanner {
 
   @Override
   public CutResult plan(CutJob job) {
-    return Planning.plan(job, model -> CutSearch.find(model, effort));
+    return Planning.plan(job, model -> CutSearch.find(model, effort), Optional.of(effort));
   }
 }

@@ -10,13 +10,16 @@ final class PlanCheck {
   private PlanCheck() {}
 
   /**
-   * Returns the plan when it holds: every piece is cut, at its length on the step and for its
-   * place, no stock is over its length with its kerfs or over its limit, and the cost adds up.
+   * Returns the plan when it holds: every run is divided into as many pieces as it has, none under
+   * its shortest, together as long as the run with its laps; every piece is cut, at its length on
+   * the step and for its place, no stock is over its length with its kerfs or over its limit, and
+   * the cost adds up.
    *
    * @throws IllegalStateException on a defect
    */
   static CutResult.Planned check(CutJob job, CutResult.Planned plan) {
-    require(wanted(job).equals(cut(plan)), "pieces cut are not the pieces wanted");
+    checkDivisions(job, plan);
+    require(wanted(job, plan).equals(cut(plan)), "pieces cut are not the pieces wanted");
     Map<CutJob.Stock, Long> opened = new LinkedHashMap<>();
     long cost = 0;
     for (CutResult.Pattern pattern : plan.patterns()) {
@@ -27,7 +30,28 @@ final class PlanCheck {
     opened.forEach((stock, count) -> require(count <= limit(job, stock), "over the limit"));
     require(cost == plan.costMicros(), "the cost does not add up");
     require(plan.boundMicros() <= cost && plan.boundMicros() >= 0, "the bound is above the cost");
+    require(
+        plan.anywhereMicros() <= plan.boundMicros() && plan.anywhereMicros() >= 0,
+        "the bound for joints anywhere is above the bound");
     return plan;
+  }
+
+  private static void checkDivisions(CutJob job, CutResult.Planned plan) {
+    Map<CutJob.Run, Long> open = new LinkedHashMap<>();
+    job.runs().forEach(run -> open.merge(run, (long) run.count(), Long::sum));
+    for (CutResult.Division division : plan.divisions()) {
+      CutJob.Run run = division.run();
+      require(division.times() > 0 && open.containsKey(run), "a run was not asked for");
+      open.merge(run, -(long) division.times(), Long::sum);
+      require(division.pieces().size() == run.pieces(), "a run has other joints");
+      Length sum = Length.ZERO;
+      for (Length piece : division.pieces()) {
+        require(!piece.isLessThan(run.shortest()), "a piece of a run is too short");
+        sum = sum.plus(piece);
+      }
+      require(sum.equals(run.total().roundedUpTo(job.step())), "a run is not as long as it is");
+    }
+    require(open.values().stream().allMatch(left -> left == 0), "a run is not made");
   }
 
   private static void checkPattern(CutJob job, CutResult.Pattern pattern) {
@@ -56,11 +80,17 @@ final class PlanCheck {
     return job.stock().stream().filter(stock::equals).mapToLong(CutJob.Stock::limit).sum();
   }
 
-  private static Map<List<Object>, Long> wanted(CutJob job) {
+  private static Map<List<Object>, Long> wanted(CutJob job, CutResult.Planned plan) {
     Map<List<Object>, Long> count = new LinkedHashMap<>();
     for (CutJob.Piece piece : job.pieces()) {
       Length length = piece.length().roundedUpTo(job.step());
       count.merge(List.of(length, piece.goesTo()), (long) piece.count(), Long::sum);
+    }
+    for (CutResult.Division division : plan.divisions()) {
+      long each = (long) division.times() * division.run().courses();
+      for (Length length : division.pieces()) {
+        count.merge(List.of(length, division.run().goesTo()), each, Long::sum);
+      }
     }
     return count;
   }

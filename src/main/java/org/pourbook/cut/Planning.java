@@ -8,6 +8,9 @@ import org.pourbook.measure.Length;
 
 /** What every planner does before and after it plans: refuse, normalise, write and check. */
 final class Planning {
+  static final String NOT_ENOUGH = "There is not enough stock for all pieces.";
+  static final String NO_STOCK = "No stock is on offer.";
+
   private Planning() {}
 
   /**
@@ -21,19 +24,26 @@ final class Planning {
     }
   }
 
-  /** Returns what the search found, as a checked plan of the job. */
-  static CutResult plan(CutJob job, Function<CutModel, Found> search) {
+  /**
+   * Returns what the search found, as a checked plan of the job.
+   *
+   * @param runs effort of the choice where the joints of runs lie; empty: full lengths first
+   */
+  static CutResult plan(CutJob job, Function<CutModel, Found> search, Optional<Effort> runs) {
     Optional<CutJob.Piece> tooLong = Offers.tooLong(job);
     if (tooLong.isPresent()) {
       return new CutResult.Impossible(true, longerThanStock(job, tooLong.get()));
     }
     if (!job.isPriced()) {
-      return planByLength(job, search);
+      return planByLength(job, search, runs);
+    }
+    if (!job.runs().isEmpty()) {
+      return RunPlans.plan(job, search, runs);
     }
     Normalised normalised = Normalised.of(job);
     Found found = search.apply(normalised.model());
     if (found.bound().isEmpty()) {
-      return new CutResult.Impossible(true, "There is not enough stock for all pieces.");
+      return new CutResult.Impossible(true, NOT_ENOUGH);
     }
     if (found.packing().isEmpty()) {
       return new CutResult.Impossible(
@@ -43,11 +53,14 @@ final class Planning {
         job, PlanWriter.write(job, normalised, found.packing().get(), found.bound().getAsLong()));
   }
 
-  private static CutResult planByLength(CutJob job, Function<CutModel, Found> search) {
+  private static CutResult planByLength(
+      CutJob job, Function<CutModel, Found> search, Optional<Effort> runs) {
     if (job.stock().isEmpty()) {
-      return new CutResult.Planned(List.of(), 0, 0);
+      return job.runs().isEmpty()
+          ? new CutResult.Planned(List.of(), 0, 0)
+          : new CutResult.Impossible(true, NO_STOCK);
     }
-    CutResult result = plan(job.pricedByLength(), search);
+    CutResult result = plan(job.pricedByLength(), search, runs);
     if (!(result instanceof CutResult.Planned planned)) {
       return result;
     }
@@ -55,7 +68,7 @@ final class Planning {
         planned.patterns().stream()
             .map(p -> new CutResult.Pattern(free(p.stock()), p.times(), p.cuts(), p.offcut()))
             .toList();
-    return PlanCheck.check(job, new CutResult.Planned(free, 0, 0));
+    return PlanCheck.check(job, new CutResult.Planned(free, 0, 0, planned.divisions(), 0));
   }
 
   private static CutJob.Stock free(CutJob.Stock stock) {
@@ -66,7 +79,7 @@ final class Planning {
     Length longest =
         job.stock().stream().map(CutJob.Stock::length).max(Length::compareTo).orElse(Length.ZERO);
     return longest.isZero()
-        ? "No stock is on offer."
+        ? NO_STOCK
         : "A piece of " + piece.length() + " is longer than the longest stock, " + longest + ".";
   }
 }

@@ -2,6 +2,7 @@ package org.pourbook.job;
 
 import static org.pourbook.job.Setting.Type.COUNT;
 import static org.pourbook.job.Setting.Type.DAYS;
+import static org.pourbook.job.Setting.Type.DEGREES;
 import static org.pourbook.job.Setting.Type.LENGTH_FT;
 import static org.pourbook.job.Setting.Type.LENGTH_IN;
 import static org.pourbook.job.Setting.Type.MINUTES;
@@ -24,8 +25,9 @@ import org.pourbook.problem.Standing;
  * A default that the builder may change, for every job or one, on the Practice sheet.
  *
  * <p>The default is given in US units, as the Practice sheet of an {@code ft-in} job would hold it;
- * empty means that a rule works the value out. Settings with several values ({@code Ahead of pour,
- * bar}) are {@link #ALLOWANCE} and {@link #AHEAD_OF_POUR} with a material behind a comma.
+ * empty means that a rule works the value out, or that there is none ({@link #NORTH}). Settings
+ * with several values ({@code Ahead of pour, bar}) are {@link #ALLOWANCE} and {@link
+ * #AHEAD_OF_POUR} with a material behind a comma.
  */
 public enum Setting {
   WASTE_ALLOWANCE("Waste allowance", PERCENT, "", "CON-6", PUBLISHED),
@@ -83,6 +85,7 @@ public enum Setting {
   PLACING_RATE_BARROW("Placing rate, barrow", RATE, "3", "POUR-2", FROM_MEMORY),
   MINUTES_AWAY("Minutes away", MINUTES, "30", "POUR-3", COMMON_PRACTICE),
   RAIN_LIMIT("Rain limit", PERCENT, "40", "POUR-5", COMMON_PRACTICE),
+  NORTH("North", DEGREES, "", "Plans", COMMON_PRACTICE),
 
   ALLOWANCE("Allowance", PERCENT, "", "BUY-1", COMMON_PRACTICE),
   SPARE_PIECES("Spare pieces", COUNT, "0", "BUY-1", COMMON_PRACTICE),
@@ -111,6 +114,8 @@ public enum Setting {
     RATIO("", ""),
     COUNT("", ""),
     MONEY("money", "money"),
+    /** A direction of the plan: 0 is up the sheet, along Y; 90 to the right, along X. */
+    DEGREES("0 to 360 degrees clockwise from Y", "0 to 360 degrees clockwise from Y"),
     /** Held in psi. */
     STRENGTH("psi", "MPa"),
     LENGTH_IN("in", "mm"),
@@ -157,6 +162,11 @@ public enum Setting {
 
   public Type type() {
     return type;
+  }
+
+  /** Returns what a value is where nothing is written and there is no default. */
+  public String whenBlank() {
+    return type == DEGREES ? "none" : "by rule";
   }
 
   /** Returns the default in US units, empty where a rule works it out. */

@@ -47,6 +47,7 @@ public final class SettingText {
           Setting.SPARE_BOLTS,
           Setting.MINUTES_AWAY,
           Setting.RAIN_LIMIT,
+          Setting.NORTH,
           Setting.ALLOWANCE,
           Setting.SPARE_PIECES,
           Setting.SAW_KERF,
@@ -156,6 +157,7 @@ public final class SettingText {
           inRange && number.compareTo(BigDecimal.valueOf(100)) <= 0 && confident(setting, number);
       case DAYS, COUNT ->
           inRange && number.stripTrailingZeros().scale() <= 0 && number.precision() < 9;
+      case DEGREES -> inRange && number.compareTo(BigDecimal.valueOf(360)) <= 0;
       default -> inRange;
     };
   }

@@ -55,6 +55,7 @@ public final class SidesText {
     // A bare number against an outline is a mistyped point, not a length.
     boolean mayBeRun = !(shape instanceof Shape.Outline) || !LengthText.isBare(words);
     return named
+        .filter(list -> !list.isEmpty()) // a comma alone
         .map(list -> all(list, shape))
         .or(() -> mayBeRun ? run(words, bare) : Optional.empty());
   }

@@ -10,31 +10,6 @@ record FlatPlane(double xM, double yM, double value, double riseX, double riseY)
   /** Least squared ratio of the spreads across and along a line. */
   private static final double ONE_LINE = 1e-6;
 
-  static FlatPlane level(double value) {
-    return new FlatPlane(0, 0, value, 0, 0);
-  }
-
-  /** Returns the plane through three points that do not lie in one line. */
-  static FlatPlane through(Surface.Point a, Surface.Point b, Surface.Point c) {
-    double bx = b.xM() - a.xM();
-    double by = b.yM() - a.yM();
-    double cx = c.xM() - a.xM();
-    double cy = c.yM() - a.yM();
-    double bv = b.value() - a.value();
-    double cv = c.value() - a.value();
-    double cross = bx * cy - by * cx;
-    return new FlatPlane(
-        a.xM(), a.yM(), a.value(), (bv * cy - cv * by) / cross, (bx * cv - cx * bv) / cross);
-  }
-
-  /** Returns the plane that changes from a to b and is level square to that. */
-  static FlatPlane along(Surface.Point a, Surface.Point b) {
-    double dx = b.xM() - a.xM();
-    double dy = b.yM() - a.yM();
-    double rise = (b.value() - a.value()) / (dx * dx + dy * dy);
-    return new FlatPlane(a.xM(), a.yM(), a.value(), rise * dx, rise * dy);
-  }
-
   /**
    * Returns the plane with the least squared residuals, empty where the points spread across a line
    * by less than a thousandth of what they spread along it.

@@ -38,11 +38,12 @@ public final class FloorPlan {
 
   /**
    * Returns a floor less the parts that are taken out of it: several pieces where they divide it.
+   * No sliver is left between a part and the side of the floor on which it lies.
    */
   public static List<FloorPlan> of(Figure floor, Collection<Placed> takenOut) {
     Geometry rest = Region.of(floor);
     for (Placed part : takenOut) {
-      rest = Region.minus(rest, Region.of(part.figure(), part.dxM(), part.dyM()));
+      rest = Region.minus(rest, part.overSides(floor));
     }
     return plans(Region.pieces(rest, WRITTEN_M));
   }

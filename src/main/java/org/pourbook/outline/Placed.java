@@ -2,6 +2,7 @@ package org.pourbook.outline;
 
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Geometry;
 import org.pourbook.job.Position;
 import org.pourbook.job.Section;
 import org.pourbook.job.Shape;
@@ -68,13 +69,24 @@ public record Placed(Figure figure, double dxM, double dyM) {
     return Region.of(figure, dxM, dyM).distance(Region.point(xM, yM));
   }
 
+  /** Returns its region, a little over the sides of the figure round it on which its own lie. */
+  Geometry overSides(Figure round) {
+    Geometry region = Region.of(figure);
+    if (!(figure instanceof RoundFigure)) {
+      List<FigureSide> sides = figure.sides();
+      region = MovedSides.moved(Region.of(figure), sides, -ON_SIDE_M, s -> isOnSideOf(s, round));
+    }
+    return Region.moved(region, dxM, dyM);
+  }
+
+  private boolean isOnSideOf(FigureSide side, Figure round) {
+    return round.sides().stream().anyMatch(outer -> liesOn(side, outer));
+  }
+
   /** Returns the names of its sides that do not lie on a side of the figure round it. */
   public List<String> sidesInside(Figure round) {
     return figure.sides().stream()
-        .filter(
-            side ->
-                figure instanceof RoundFigure
-                    || round.sides().stream().noneMatch(outer -> liesOn(side, outer)))
+        .filter(side -> figure instanceof RoundFigure || !isOnSideOf(side, round))
         .map(FigureSide::name)
         .toList();
   }

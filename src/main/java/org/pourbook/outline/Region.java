@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateFilter;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -22,6 +23,8 @@ final class Region {
   /** Lengths are whole nanometres, so what is thinner than one is a rounding error [m]. */
   static final double THINNEST_M = 1e-9;
 
+  private static final double PER_METRE = 1e9;
+
   /** A round figure stands for that many sides where it must be cut by straight lines. */
   private static final int ROUND_SIDES = 360;
 
@@ -36,7 +39,23 @@ final class Region {
 
   /** Returns the region of a figure whose plan's origin is put at dx, dy. */
   static Geometry of(Figure figure, double dxM, double dyM) {
-    return AffineTransformation.translationInstance(dxM, dyM).transform(of(figure));
+    return moved(of(figure), dxM, dyM);
+  }
+
+  /**
+   * Returns a region moved by dx, dy. Its corners are whole nanometres again: a corner at 44 ft +
+   * 20 ft is that at 64 ft.
+   */
+  static Geometry moved(Geometry region, double dxM, double dyM) {
+    Geometry moved = AffineTransformation.translationInstance(dxM, dyM).transform(region);
+    moved.apply(
+        (CoordinateFilter)
+            corner -> {
+              corner.x = Math.rint(corner.x * PER_METRE) / PER_METRE;
+              corner.y = Math.rint(corner.y * PER_METRE) / PER_METRE;
+            });
+    moved.geometryChanged();
+    return moved;
   }
 
   static Geometry box(Envelope extent) {

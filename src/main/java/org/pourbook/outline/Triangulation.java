@@ -74,7 +74,7 @@ final class Triangulation {
       Point a = point(corners[0]);
       Point b = point(corners[1]);
       Point c = point(corners[2]);
-      patches.addAll(Patch.of(triangle, FlatPlane.through(a, b, c), figure));
+      patches.addAll(Patch.of(triangle, List.of(a, b, c), figure));
       boolean left = cross(a, b, c) > 0;
       ways.add(left ? new Way(a, b) : new Way(b, a));
       ways.add(left ? new Way(b, c) : new Way(c, b));
@@ -105,7 +105,7 @@ final class Triangulation {
       Coordinate from = place(way.from);
       Coordinate to = place(way.to);
       Polygon strip = Region.polygon(from, far(from, out), far(to, out), to);
-      patches.addAll(Patch.of(strip, FlatPlane.along(way.from, way.to), figure));
+      patches.addAll(Patch.of(strip, List.of(way.from, way.to), figure));
       Way next = Objects.requireNonNull(hull.get(way.to), "a hull is closed");
       Coordinate nextOut = outwards(next);
       double x = out.x + nextOut.x;
@@ -114,7 +114,7 @@ final class Triangulation {
       if (cross(way.from, way.to, next.to) > 0 && length > 0) {
         Coordinate middle = new Coordinate(x / length, y / length);
         Polygon wedge = Region.polygon(to, far(to, out), far(to, middle), far(to, nextOut));
-        patches.addAll(Patch.of(wedge, FlatPlane.level(way.to.value()), figure));
+        patches.addAll(Patch.of(wedge, List.of(way.to), figure));
       }
     }
   }

@@ -8,12 +8,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.pourbook.job.Job;
 import org.pourbook.job.Joint;
-import org.pourbook.job.JointKind;
 import org.pourbook.job.Plate;
 import org.pourbook.measure.Length;
 import org.pourbook.plan.Drawing.Anchor;
 import org.pourbook.plan.Drawing.Stroke;
 import org.pourbook.takeoff.BoltPiece;
+import org.pourbook.takeoff.JointOnSide;
 import org.pourbook.takeoff.TakeOff;
 
 /** What stands below the plan: legend, scale, notes. */
@@ -41,7 +41,7 @@ record Foot(Job job, List<String> notes) {
     String plan = "X to the right, Y up, from the lower left corner. (1), (2)… strips as placed.";
     boolean cut =
         takeOff.joints().stream().anyMatch(line -> job.joints().stream().noneMatch(line::isOf));
-    notes.add(plan + (cut ? " A joint without words: see sheet Joints." : ""));
+    notes.add(plan + (cut ? " Control joints by number: sheet Joints." : ""));
     if (spots.stream().anyMatch(spot -> !spot.known())) {
       notes.add("Sections without X and Y stand side by side.");
     }
@@ -54,8 +54,11 @@ record Foot(Job job, List<String> notes) {
       }
     }
     for (Joint joint : job.joints()) {
-      if (!isDrawn(joint, spots)) {
+      Optional<JointOnSide> drawn = drawn(job, joint, spots);
+      if (drawn.isEmpty()) {
         wrap(notes, told(joint, takeOff));
+      } else if (!drawn.get().known()) {
+        wrap(notes, told(joint, takeOff) + ", drawn from the side's first corner");
       }
     }
     if (notes.size() > MOST_NOTES) {
@@ -66,12 +69,15 @@ record Foot(Job job, List<String> notes) {
   }
 
   /** Dowels and ties stand on the side that their joint names; isolation joints are not drawn. */
-  private static boolean isDrawn(Joint joint, List<Places.Spot> spots) {
-    return joint.kind() != JointKind.ISOLATION
-        && spots.stream()
-            .filter(spot -> joint.section().equals(Optional.of(spot.section().code())))
-            .flatMap(spot -> spot.figure().sides().stream())
-            .anyMatch(side -> joint.side().equals(Optional.of(side.name())));
+  private static Optional<JointOnSide> drawn(Job job, Joint joint, List<Places.Spot> spots) {
+    return spots.stream()
+        .filter(spot -> joint.section().equals(Optional.of(spot.section().code())))
+        .flatMap(
+            spot ->
+                spot.figure().sides().stream()
+                    .flatMap(side -> JointOnSide.of(job, spot.section(), side).stream()))
+        .filter(on -> on.joint().equals(joint))
+        .findFirst();
   }
 
   private static String told(Joint joint, TakeOff takeOff) {
@@ -124,8 +130,10 @@ record Foot(Job job, List<String> notes) {
     double top = Drawing.HEIGHT - height() + 2;
     legend(page, top);
     double y = top + LEGEND_LINES * LINE;
-    for (String note : notes) {
-      page.words(0, y, note, 7, Anchor.START);
+    for (int i = 0; i < notes.size(); i++) {
+      String more =
+          i == 0 && page.leftOut() > 0 ? " " + page.leftOut() + " have no room here." : "";
+      page.words(0, y, notes.get(i) + more, 7, Anchor.START);
       y += NOTE_LINE;
     }
     scale(page, top + (LEGEND_LINES - 0.5) * LINE);

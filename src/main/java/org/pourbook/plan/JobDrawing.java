@@ -1,6 +1,7 @@
 package org.pourbook.plan;
 
 import java.util.List;
+import java.util.Optional;
 import org.pourbook.job.Job;
 import org.pourbook.job.Plate;
 import org.pourbook.measure.Length;
@@ -20,11 +21,13 @@ public final class JobDrawing {
     Job job = takeOff.job();
     List<Places.Spot> spots = Places.of(job);
     Foot foot = Foot.of(takeOff, spots);
-    Page page = new Page(spots, foot.height());
+    Optional<NorthArrow> north = NorthArrow.of(job.practice());
+    Page page = new Page(spots, foot.height(), north.isPresent() ? NorthArrow.ROOM : 0);
     SectionMarks sections = new SectionMarks(takeOff, page);
     spots.forEach(sections::add);
     job.plates().stream().filter(JobDrawing::isPlaced).forEach(p -> plate(takeOff, p, page));
     foot.add(page);
+    north.ifPresent(arrow -> arrow.add(page));
     return new Drawing(job.code(), job.description(), page.marks());
   }
 

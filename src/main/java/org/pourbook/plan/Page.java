@@ -2,6 +2,7 @@ package org.pourbook.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.pourbook.outline.FloorPlan;
 import org.pourbook.plan.Drawing.Anchor;
 import org.pourbook.plan.Drawing.Mark;
 import org.pourbook.plan.Drawing.Stroke;
@@ -16,25 +17,30 @@ final class Page {
   /** Where along a side its length may stand, as shares. */
   private static final double[] SHARES = {0.5, 0.35, 0.65, 0.2, 0.8};
 
+  /** How far from the end of a joint or strip its words stand [pt]. */
+  private static final double[] FROM_END = {24, 48, 72, 96};
+
   private final List<Mark> marks = new ArrayList<>();
   private final Labels labels = new Labels();
   private final List<Places.Spot> spots;
   private final double scale;
   private final double leftM;
   private final double topM;
+  private int leftOut;
 
   /**
    * A page on which all spots have room.
    *
    * @param foot room for legend and notes below the plan [pt]
+   * @param beside room on its right [pt]
    */
-  Page(List<Places.Spot> spots, double foot) {
+  Page(List<Places.Spot> spots, double foot, double beside) {
     this.spots = spots;
     double left = spots.stream().mapToDouble(Places.Spot::leastX).min().orElse(0);
     double right = spots.stream().mapToDouble(Places.Spot::mostX).max().orElse(1);
     double bottom = spots.stream().mapToDouble(Places.Spot::leastY).min().orElse(0);
     double top = spots.stream().mapToDouble(Places.Spot::mostY).max().orElse(1);
-    double across = (Drawing.WIDTH - 2 * ROUND) / (right - left);
+    double across = (Drawing.WIDTH - beside - 2 * ROUND) / (right - left);
     double up = (Drawing.HEIGHT - 2 * ROUND - foot) / (top - bottom);
     this.scale = Math.min(across, up);
     this.leftM = left;
@@ -88,6 +94,16 @@ final class Page {
     return labels.putIfClear(choices);
   }
 
+  /** Puts words only where they are clear of others; nowhere else, and counts them. */
+  void wordsOrNone(List<Words> choices) {
+    leftOut += labels.putIfClear(choices) ? 0 : 1;
+  }
+
+  /** Returns how many words had no room. */
+  int leftOut() {
+    return leftOut;
+  }
+
   void dot(double xM, double yM) {
     put(new Drawing.Dot(x(xM), y(yM), 2));
   }
@@ -117,6 +133,21 @@ final class Page {
       }
     }
     labels.put(choices);
+  }
+
+  /** Returns words on a line, some way from its start, and further where others stand there. */
+  List<Words> fromStart(Places.Spot spot, FloorPlan.Line line, Words words) {
+    double ux = (line.x2M() - line.x1M()) / line.lengthM();
+    double uy = (line.y2M() - line.y1M()) / line.lengthM();
+    double x = x(line.x1M() + spot.dxM());
+    double y = y(line.y1M() + spot.dyM());
+    double most = points(line.lengthM());
+    List<Words> choices = new ArrayList<>();
+    for (double from : FROM_END) {
+      double away = Math.min(from, most / 2);
+      choices.add(words.at(x + ux * away, y - uy * away));
+    }
+    return choices;
   }
 
   /** Words along a line are read from below or from the right. */

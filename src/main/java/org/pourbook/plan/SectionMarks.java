@@ -1,11 +1,9 @@
 package org.pourbook.plan;
 
 import java.util.List;
-import java.util.Optional;
 import org.pourbook.job.Edge;
 import org.pourbook.job.Job;
 import org.pourbook.job.Joint;
-import org.pourbook.job.JointKind;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Section;
 import org.pourbook.job.Shape;
@@ -13,6 +11,7 @@ import org.pourbook.outline.FigureSide;
 import org.pourbook.plan.Drawing.Stroke;
 import org.pourbook.plan.Places.Spot;
 import org.pourbook.takeoff.JointLine;
+import org.pourbook.takeoff.JointOnSide;
 import org.pourbook.takeoff.StepTies;
 import org.pourbook.takeoff.TakeOff;
 
@@ -79,7 +78,7 @@ final class SectionMarks {
         .ifPresent(edge -> edge(spot, side, edge));
     String length = JobDrawing.length(side.length(), job.units());
     page.along(x1, y1, x2, y2, length, SIZE, isRoomyPart(spot) ? -9 : 9);
-    bars(spot, side, x1, y1, x2, y2);
+    bars(spot, side);
   }
 
   /** Sides of a part are named on its own side of the line, where there is room. */
@@ -124,27 +123,30 @@ final class SectionMarks {
         .allMatch(FigureSide::turnedDown);
   }
 
-  /** Dowels and ties of a joint on the side, or step ties, as many as there are. */
-  private void bars(Spot spot, FigureSide side, double x1, double y1, double x2, double y2) {
-    Section section = spot.section();
-    List<Joint> joints =
-        job.joints().stream()
-            .filter(j -> j.kind() != JointKind.ISOLATION)
-            .filter(j -> j.section().equals(Optional.of(section.code())))
-            .filter(j -> j.side().equals(Optional.of(side.name())))
-            .toList();
-    int bars =
-        joints.isEmpty()
-            ? StepTies.along(job, section, side)
-            : joints.stream().mapToInt(this::barsOf).sum();
-    double dx = page.x(x2) - page.x(x1);
-    double dy = page.y(y2) - page.y(y1);
+  /** Dowels and ties of the joints on the side, or step ties, as many as there are. */
+  private void bars(Spot spot, FigureSide side) {
+    List<JointOnSide> joints = JointOnSide.of(job, spot.section(), side);
+    for (JointOnSide on : joints) {
+      bars(spot, side, barsOf(on.joint()), on.fromM(), on.toM());
+    }
+    if (joints.isEmpty()) {
+      int ties = StepTies.along(job, spot.section(), side);
+      bars(spot, side, ties, 0, side.length().metres());
+    }
+  }
+
+  private void bars(Spot spot, FigureSide side, int bars, double fromM, double toM) {
+    double x1 = page.x(side.x1M() + spot.dxM());
+    double y1 = page.y(side.y1M() + spot.dyM());
+    double dx = page.x(side.x2M() + spot.dxM()) - x1;
+    double dy = page.y(side.y2M() + spot.dyM()) - y1;
     double length = Math.sqrt(dx * dx + dy * dy);
+    double tickX = -dy / length * TICK;
+    double tickY = dx / length * TICK;
     for (int i = 0; i < bars; i++) {
-      double x = page.x(x1) + dx * (i + 0.5) / bars;
-      double y = page.y(y1) + dy * (i + 0.5) / bars;
-      double tickX = -dy / length * TICK;
-      double tickY = dx / length * TICK;
+      double share = (fromM + (toM - fromM) * (i + 0.5) / bars) / side.length().metres();
+      double x = x1 + dx * share;
+      double y = y1 + dy * share;
       page.put(new Drawing.Line(x - tickX, y - tickY, x + tickX, y + tickY, Stroke.BAR));
     }
   }

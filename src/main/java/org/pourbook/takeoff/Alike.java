@@ -60,7 +60,8 @@ public final class Alike {
         piece.count(),
         of(piece.goesTo()),
         of(piece.mark()),
-        piece.pour());
+        piece.pour(),
+        piece.joined());
   }
 
   private BarMark of(BarMark bar) {

@@ -2,6 +2,7 @@ package org.pourbook.takeoff;
 
 import java.util.List;
 import java.util.Optional;
+import org.pourbook.job.Setting;
 import org.pourbook.measure.BarSize;
 import org.pourbook.measure.Length;
 import org.pourbook.takeoff.BarMark.BarShape;
@@ -37,9 +38,28 @@ final class BarPieces {
     return usual.max(lap.times(2));
   }
 
+  /** Adds the pieces of like runs: full lengths first, the rest last (BAR-2). */
+  void run(BarSize bar, Length run, Length lap, Length stock, int count, String goesTo) {
+    int laps = BarLaps.lapsIn(run, lap, stock);
+    Length last = BarLaps.lastPiece(run, lap, stock);
+    if (laps == 0) {
+      cut(bar, last, count, goesTo, "");
+      return;
+    }
+    Length shortest = BarLaps.shortestPiece(lap, steel.setting(Setting.SHORTEST_BAR)).min(last);
+    Optional<Joined> joined = Optional.of(new Joined(run, laps, lap, shortest, 1));
+    cut(bar, stock, laps * count, goesTo, "", joined);
+    cut(bar, last, count, goesTo, "", joined);
+  }
+
   void cut(BarSize bar, Length length, int count, String goesTo, String mark) {
+    cut(bar, length, count, goesTo, mark, Optional.empty());
+  }
+
+  private void cut(
+      BarSize bar, Length length, int count, String goesTo, String mark, Optional<Joined> joined) {
     MaterialKey key = Material.BAR.of(bar.designation());
-    steel.part().add(new PieceNeed(key, length, count, code + " " + goesTo, mark, pour));
+    steel.part().add(new PieceNeed(key, length, count, code + " " + goesTo, mark, pour, joined));
   }
 
   /** Adds the mark of straight bars: as long as their run in place, cut with their laps. */

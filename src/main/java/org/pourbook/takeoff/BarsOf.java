@@ -57,10 +57,7 @@ final class BarsOf {
       int count = run.count() * times;
       net = net.plus(run.run().times(count));
       laps += inRun * count;
-      if (inRun > 0) {
-        pieces.cut(bar, stock, inRun * count, role.goesTo(), "");
-      }
-      pieces.cut(bar, BarLaps.lastPiece(run.run(), lap, stock), count, role.goesTo(), "");
+      pieces.run(bar, run.run(), lap, stock, count, role.goesTo());
       pieces.straight(bar, count, run.run(), run.run().plus(lap.times(inRun)), inRun);
     }
     add(role, bar, net, worked(laid));

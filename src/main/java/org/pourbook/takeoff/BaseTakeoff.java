@@ -20,6 +20,9 @@ final class BaseTakeoff {
   private static final String COMPACTED = "compacted base";
   private static final String MATERIAL = "clean stone";
 
+  /** Less is the rounding of what is taken out of a base [m3]. */
+  private static final double NONE_M3 = 1e-9;
+
   private final Job job;
   private final Working working;
   private final CompactedBase.Stone stone;
@@ -74,6 +77,14 @@ final class BaseTakeoff {
     Worked one = CompactedBase.compacted(area, base, displaced);
     Worked compacted = Floors.counted(job, section, one);
     double compactedM3 = compacted.value();
+    if (compactedM3 < NONE_M3) {
+      String says =
+          "No base is ordered: what is formed under the slab takes all "
+              + working.small(section.base())
+              + " of it, or recesses all of its plan.";
+      part.add(new Caution(section.code(), says, "BASE-1"));
+      return;
+    }
     Worked mass =
         CompactedBase.mass(new Worked.Other(section.code(), COMPACTED, compactedM3), stone);
     String how =

@@ -8,6 +8,7 @@ import org.pourbook.job.Job;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Section;
 import org.pourbook.job.Setting;
+import org.pourbook.job.Shape;
 import org.pourbook.job.Where;
 import org.pourbook.measure.Length;
 import org.pourbook.outline.Figure;
@@ -18,6 +19,7 @@ import org.pourbook.takeoff.rule.CodeMinimums;
 final class CodeCautions {
 
   private static final String DECIDES = " The local code and a licensed designer decide.";
+  private static final Length WIDE_PIER = Length.ofFeet(3);
   private static final Pattern MIL = Pattern.compile("\\s*(\\d+(?:\\.\\d+)?)\\s*mil\\s*");
 
   private final Job job;
@@ -41,7 +43,7 @@ final class CodeCautions {
         }
         case THICKENING -> cautions.thickening(section);
         case FOOTING -> cautions.footing(section);
-        case PIER -> {}
+        case PIER -> cautions.pier(section);
       }
     }
     cautions.retarder();
@@ -68,9 +70,7 @@ final class CodeCautions {
       code(section, "No vapor retarder under a floor inside.", "VR-1, IRC R506.2.3, IBC 1910.1");
     }
     joints(section);
-    if (section.edge().isPresent() && EdgeBelow.of(section, job.practice()).isEmpty()) {
-      say(section, "The turned-down edge is no deeper than the slab: it adds nothing.", "CON-3");
-    }
+    EdgeCautions.add(part, job, section);
   }
 
   private void joints(Section section) {
@@ -127,6 +127,23 @@ final class CodeCautions {
               + working.small(section.thickness())
               + " thick; a code asks for 12\" and 6\" (from memory).",
           "CON-5, IRC R403.1");
+    }
+  }
+
+  /**
+   * A bare number is feet: 12 for a pier of 12 in is easily written, and orders 144 times as much.
+   */
+  private void pier(Section section) {
+    if (section.shape() instanceof Shape.Round round
+        && round.diameter().isMoreThan(section.thickness().max(WIDE_PIER))) {
+      say(
+          section,
+          "The pier is "
+              + working.length(round.diameter())
+              + " across and "
+              + working.small(section.thickness())
+              + " deep: is its diameter meant in another unit?",
+          "CON-5");
     }
   }
 

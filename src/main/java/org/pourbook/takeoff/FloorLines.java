@@ -6,19 +6,17 @@ import java.util.Optional;
 import org.pourbook.job.Job;
 import org.pourbook.job.Section;
 import org.pourbook.job.Setting;
-import org.pourbook.job.Shape;
 import org.pourbook.measure.Length;
 import org.pourbook.outline.Figure;
 import org.pourbook.outline.Figures;
 import org.pourbook.outline.FloorPlan;
 import org.pourbook.outline.FloorPlan.Line;
-import org.pourbook.takeoff.rule.ControlJoints;
 import org.pourbook.takeoff.rule.PlacingTime;
 
 /**
  * Lines across a floor in its own plan, as they are drawn [m].
  *
- * @param joints control joints (JOINT-1)
+ * @param joints control joints (JOINT-1), in the order of their numbers on the Joints sheet
  * @param strips between the strips in which it is placed (POUR-1)
  * @param middles one along each strip, in the order of placing, in the part of it that lies in the
  *     floor; one alone where the floor is placed in one go
@@ -50,32 +48,10 @@ public record FloorLines(
       longest(section, floor, alongX, strips, i).ifPresent(middles::add);
     }
     return new FloorLines(
-        joints(section, floor),
+        FloorJoints.of(job, section).cuts().stream().map(JointCut::line).toList(),
         parallel(section, floor, alongX, strips),
         middles,
         longest(section, floor, true, 1, 0));
-  }
-
-  private static List<Line> joints(Section section, List<FloorPlan> floor) {
-    if (section.jointSpacing().none()) {
-      return List.of();
-    }
-    Length largest =
-        section
-            .jointSpacing()
-            .largest()
-            .orElseGet(() -> ControlJoints.largestSide(section.thickness()));
-    if (section.shape() instanceof Shape.Round round) {
-      Length d = round.diameter();
-      ControlJoints.Panels panels = ControlJoints.panels(d, d, largest);
-      List<Line> lines = new ArrayList<>(parallel(section, floor, false, panels.alongLength()));
-      lines.addAll(parallel(section, floor, true, panels.alongWidth()));
-      return lines;
-    }
-    FloorPanels panels = FloorPanels.of(floor, largest);
-    List<Line> lines = new ArrayList<>(panels.cornerLines());
-    lines.addAll(panels.panelLines());
-    return lines;
   }
 
   private static int strips(Job job, Figure figure) {
@@ -114,10 +90,10 @@ public record FloorLines(
 
   /** A line through the rectangle round a section, at a share of its width. */
   private static Line at(Section section, boolean alongX, double share) {
+    Line round = Floors.roundIt(section);
     Figure figure = Figures.of(section);
-    boolean round = section.shape() instanceof Shape.Round;
-    double x = round ? 0 : figure.sides().stream().mapToDouble(s -> s.x1M()).min().orElse(0);
-    double y = round ? 0 : figure.sides().stream().mapToDouble(s -> s.y1M()).min().orElse(0);
+    double x = round.x1M();
+    double y = round.y1M();
     double at = (alongX ? figure.extentYM() : figure.extentXM()) * share;
     return alongX
         ? new Line(x, y + at, x + figure.extentXM(), y + at)

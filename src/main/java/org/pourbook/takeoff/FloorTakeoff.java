@@ -11,6 +11,9 @@ final class FloorTakeoff {
 
   private static final String PLAN_AREA = "plan area";
 
+  /** A floor that is all recess has no top of its own, but for rounding [m2]. */
+  private static final double NONE_M2 = 1e-9;
+
   private final Job job;
   private final Working working;
   private final boolean laborPriced;
@@ -33,6 +36,9 @@ final class FloorTakeoff {
     int times = job.timesOf(section);
     Worked own = Floors.counted(job, section, Floors.ownArea(job, section));
     double areaM2 = own.value();
+    if (areaM2 < NONE_M2) {
+      return;
+    }
     Worked asTold = new Worked.Other(section.code(), PLAN_AREA, areaM2);
     double recessesM2 = Floors.recessesM2(job, section);
     String how =

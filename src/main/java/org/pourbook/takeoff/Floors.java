@@ -10,6 +10,7 @@ import org.pourbook.outline.Figure;
 import org.pourbook.outline.FigureSide;
 import org.pourbook.outline.Figures;
 import org.pourbook.outline.FloorPlan;
+import org.pourbook.outline.FloorPlan.Line;
 import org.pourbook.outline.Placed;
 import org.pourbook.takeoff.rule.SlabVolume;
 
@@ -96,6 +97,15 @@ final class Floors {
   /** Returns the pieces of a section's own floor, the recesses taken out whose places are known. */
   static List<FloorPlan> plan(Job job, Section section) {
     return FloorPlan.of(Figures.of(section), placedRecesses(job, section));
+  }
+
+  /** Returns the diagonal of the rectangle round a section, from the corner of least X and Y. */
+  static Line roundIt(Section section) {
+    Figure figure = Figures.of(section);
+    boolean round = section.shape() instanceof Shape.Round;
+    double x = round ? 0 : figure.sides().stream().mapToDouble(FigureSide::x1M).min().orElse(0);
+    double y = round ? 0 : figure.sides().stream().mapToDouble(FigureSide::y1M).min().orElse(0);
+    return new Line(x, y, x + figure.extentXM(), y + figure.extentYM());
   }
 
   /** Returns the section in which a part lies. */

@@ -27,7 +27,8 @@ final class FormPieces {
                   length,
                   count,
                   section.code() + " " + side,
-                  section.pour()));
+                  section.pour(),
+                  set.joined()));
         }
       }
     }

@@ -1,6 +1,7 @@
 package org.pourbook.takeoff;
 
 import java.util.List;
+import java.util.Optional;
 import org.pourbook.job.Practice;
 import org.pourbook.job.Setting;
 import org.pourbook.measure.Length;
@@ -16,6 +17,8 @@ import org.pourbook.takeoff.rule.FormStakes;
  * @param sides how many sides
  * @param board length of one course along one side
  * @param pieces of one course along one side
+ * @param joined empty where no side is butted, and where courses of several sizes, bought apart,
+ *     must be butted at the same places: these are cut as they are listed
  * @param butts of one side; of a closed run also where its ends meet
  * @param stakes of one side
  * @param braces of one side
@@ -26,6 +29,7 @@ record FormSet(
     BoardStack stack,
     Length board,
     List<Length> pieces,
+    Optional<Joined> joined,
     int butts,
     Length stakeSpacing,
     int stakes,
@@ -34,8 +38,8 @@ record FormSet(
   static FormSet of(FormRun run, List<String> sides, FormLumber lumber, Practice practice) {
     BoardStack stack = lumber.stack(run.face());
     Length board = BoardLength.of(run.length(), stack.thickness(), run.end());
-    List<Length> pieces =
-        BoardPieces.of(board, lumber.longest(stack), practice.length(Setting.SHORTEST_BOARD));
+    Length shortest = practice.length(Setting.SHORTEST_BOARD);
+    List<Length> pieces = BoardPieces.of(board, lumber.longest(stack), shortest);
     int butts = run.bend().isRound() ? pieces.size() : pieces.size() - 1;
     Length spacing =
         FormStakes.spacing(
@@ -44,7 +48,18 @@ record FormSet(
             practice.length(Setting.STAKE_SPACING_HIGH));
     int stakes = FormStakes.count(run.length(), spacing, butts);
     int braces = FormBraces.count(run.face(), stakes);
-    return new FormSet(run, sides, stack, board, pieces, butts, spacing, stakes, braces);
+    Optional<Joined> joined = joined(stack, board, pieces, shortest);
+    return new FormSet(run, sides, stack, board, pieces, joined, butts, spacing, stakes, braces);
+  }
+
+  private static Optional<Joined> joined(
+      BoardStack stack, Length board, List<Length> pieces, Length shortest) {
+    if (pieces.size() == 1 || stack.boards().stream().distinct().count() > 1) {
+      return Optional.empty();
+    }
+    Length least = pieces.stream().reduce(shortest, Length::min);
+    int courses = stack.boards().size();
+    return Optional.of(new Joined(board, pieces.size() - 1, Length.ZERO, least, courses));
   }
 
   /** Returns how many boards stand one above the other. */

@@ -1,99 +1,54 @@
 package org.pourbook.takeoff;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.pourbook.job.Shape;
 import org.pourbook.measure.Length;
 import org.pourbook.outline.FloorPlan.Line;
-import org.pourbook.takeoff.FloorPanels.Panel;
-import org.pourbook.takeoff.rule.ControlJoints;
 
 /**
  * One straight control joint of a section.
  *
  * @param what its kind as the Joints sheet names it
  * @param place where it lies
+ * @param line the same in the section's own plan [m]
  */
-record JointCut(String what, String place, Length length) {
+record JointCut(String what, String place, Length length, Line line) {
 
-  /** The joints of a floor and the panels between them. */
-  record Cuts(List<JointCut> joints, List<Panel> panels) {
-    Cuts {
-      joints = List.copyOf(joints);
-      panels = List.copyOf(panels);
-    }
-  }
-
-  /** Returns the joints of a rectangle without re-entrant corners. */
-  static Cuts ofRectangle(Shape.Rectangle rectangle, Length largest, Working working) {
-    ControlJoints.Panels panels =
-        ControlJoints.panels(rectangle.length(), rectangle.width(), largest);
-    List<JointCut> cuts = new ArrayList<>();
-    for (int i = 1; i < panels.alongLength(); i++) {
-      Length at = rectangle.length().times(i).dividedBy(panels.alongLength());
-      cuts.add(across(at, rectangle.width(), working));
-    }
-    for (int i = 1; i < panels.alongWidth(); i++) {
-      Length at = rectangle.width().times(i).dividedBy(panels.alongWidth());
-      cuts.add(along(at, rectangle.length(), working));
-    }
-    Length a = rectangle.length().dividedBy(panels.alongLength());
-    Length b = rectangle.width().dividedBy(panels.alongWidth());
-    Panel panel = new Panel(a.max(b), a.min(b), true);
-    return new Cuts(cuts, Collections.nCopies(panels.count(), panel));
-  }
-
-  /** Returns the joints of a circle: the panels of the square about it; each joint is a chord. */
-  static Cuts ofRound(Shape.Round round, Length largest, Working working) {
-    Length d = round.diameter();
-    ControlJoints.Panels panels = ControlJoints.panels(d, d, largest);
-    List<JointCut> cuts = new ArrayList<>();
-    for (int i = 1; i < panels.alongLength(); i++) {
-      Length at = d.times(i).dividedBy(panels.alongLength());
-      cuts.add(across(at, chord(d, at), working));
-    }
-    for (int i = 1; i < panels.alongWidth(); i++) {
-      Length at = d.times(i).dividedBy(panels.alongWidth());
-      cuts.add(along(at, chord(d, at), working));
-    }
-    return new Cuts(cuts, List.of());
-  }
-
-  private static Length chord(Length diameter, Length at) {
-    double away = at.metres() - diameter.metres() / 2;
-    return Length.ofMetres(2 * Math.sqrt(diameter.metres() * diameter.metres() / 4 - away * away));
-  }
-
-  /** Returns the joints of any other floor. */
-  static Cuts of(FloorPanels floor, Working working) {
-    List<JointCut> cuts = new ArrayList<>();
-    floor
-        .cornerLines()
-        .forEach(line -> cuts.add(of("control joint, from a re-entrant corner", line, working)));
-    floor.panelLines().forEach(line -> cuts.add(of("control joint, of panels", line, working)));
-    return new Cuts(cuts, floor.panels());
-  }
-
-  private static JointCut across(Length at, Length length, Working working) {
+  /**
+   * Returns a joint across Length.
+   *
+   * @param at from the corner, along Length
+   * @param from where it begins along Width
+   */
+  static JointCut across(Length at, Length from, Length length, Working working) {
+    double x = at.metres();
     return new JointCut(
-        "control joint, across Length", working.length(at) + " along Length", length);
+        "control joint, across Length",
+        working.length(at) + " along Length",
+        length,
+        new Line(x, from.metres(), x, from.plus(length).metres()));
   }
 
-  private static JointCut along(Length at, Length length, Working working) {
-    return new JointCut("control joint, along Length", working.length(at) + " along Width", length);
+  /** Returns a joint along Length: {@code at} from the corner along Width. */
+  static JointCut along(Length at, Length from, Length length, Working working) {
+    double y = at.metres();
+    return new JointCut(
+        "control joint, along Length",
+        working.length(at) + " along Width",
+        length,
+        new Line(from.metres(), y, from.plus(length).metres(), y));
   }
 
-  private static JointCut of(String what, Line line, Working working) {
+  /** Returns a joint by its line; its place is told from where {@code corner} begins. */
+  static JointCut of(String what, Line line, Line corner, Working working) {
     String place =
         "from "
-            + point(line.x1M(), line.y1M(), working)
+            + point(line.x1M() - corner.x1M(), line.y1M() - corner.y1M(), working)
             + " to "
-            + point(line.x2M(), line.y2M(), working);
-    return new JointCut(what, place, Length.ofMetres(line.lengthM()));
+            + point(line.x2M() - corner.x1M(), line.y2M() - corner.y1M(), working);
+    return new JointCut(what, place, Length.ofMetres(line.lengthM()), line);
   }
 
   private static String point(double x, double y, Working working) {

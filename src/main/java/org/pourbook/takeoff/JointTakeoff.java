@@ -7,11 +7,9 @@ import org.pourbook.job.Joint;
 import org.pourbook.job.JointKind;
 import org.pourbook.job.Section;
 import org.pourbook.job.Setting;
-import org.pourbook.job.Shape;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.LengthFormat;
 import org.pourbook.measure.Unit;
-import org.pourbook.takeoff.JointCut.Cuts;
 import org.pourbook.takeoff.rule.ControlJoints;
 
 /** Control joints, what seals them, and isolation joints (JOINT-1 … JOINT-4). */
@@ -43,16 +41,11 @@ final class JointTakeoff {
   }
 
   private void control(Section section) {
-    Length largest =
-        section
-            .jointSpacing()
-            .largest()
-            .orElseGet(() -> ControlJoints.largestSide(section.thickness()));
-    Cuts found = cuts(section, largest);
-    if (!found.joints().isEmpty()) {
-      cut(section, found.joints());
+    FloorJoints found = FloorJoints.of(job, section);
+    if (!found.cuts().isEmpty()) {
+      cut(section, found.cuts());
     }
-    JointPanels.add(part, job, section, found.panels(), largest);
+    JointPanels.add(part, job, section, found.panels(), found.largest());
   }
 
   private void cut(Section section, List<JointCut> cuts) {
@@ -87,17 +80,6 @@ final class JointTakeoff {
     if (job.practice().isYes(Setting.SEAL_JOINTS)) {
       seal(section, lengthM);
     }
-  }
-
-  private Cuts cuts(Section section, Length largest) {
-    boolean whole = Floors.placedRecesses(job, section).isEmpty();
-    if (whole && section.shape() instanceof Shape.Rectangle rectangle) {
-      return JointCut.ofRectangle(rectangle, largest, working);
-    }
-    if (whole && section.shape() instanceof Shape.Round round) {
-      return JointCut.ofRound(round, largest, working);
-    }
-    return JointCut.of(FloorPanels.of(Floors.plan(job, section), largest), working);
   }
 
   private void seal(Section section, double lengthM) {

@@ -129,7 +129,9 @@ final class MatSteel {
       steel.caution(section.code(), says, "BAR-7");
       return;
     }
-    Supports.add(steel, section, bars, spacing, height, cover);
+    List<Section> gaps = new ArrayList<>(Steps.interrupting(steel, section, mat.along()));
+    gaps.retainAll(Steps.interrupting(steel, section, mat.across()));
+    Supports.add(steel, section, bars, spacing, height, cover, gaps);
   }
 
   private void cautions() {

@@ -160,6 +160,6 @@ final class MeshSteel {
       return;
     }
     Length spacing = steel.setting(Setting.SUPPORT_SPACING_MESH);
-    Supports.add(steel, section, bars, spacing, height, MeshSheets.edge());
+    Supports.add(steel, section, bars, spacing, height, MeshSheets.edge(), List.of());
   }
 }

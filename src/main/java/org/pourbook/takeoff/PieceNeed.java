@@ -1,5 +1,6 @@
 package org.pourbook.takeoff;
 
+import java.util.Optional;
 import org.pourbook.measure.Length;
 
 /**
@@ -8,12 +9,26 @@ import org.pourbook.measure.Length;
  *
  * @param goesTo where the crew puts them, e.g. {@code floor side L1}; holds the section's code
  * @param mark of a bent bar, refers to the bar list; empty for a straight piece
+ * @param joined the run that this is a piece of, if the cut plan may divide it otherwise; the
+ *     pieces of all such runs of one place stand for full lengths first
  */
 public record PieceNeed(
-    MaterialKey material, Length length, int count, String goesTo, String mark, int pour) {
+    MaterialKey material,
+    Length length,
+    int count,
+    String goesTo,
+    String mark,
+    int pour,
+    Optional<Joined> joined) {
   public PieceNeed {
     if (!length.isPositive() || count <= 0) {
       throw new IllegalArgumentException("a piece has a length and a count: " + goesTo);
     }
+  }
+
+  /** Makes pieces that are cut as they are listed. */
+  public PieceNeed(
+      MaterialKey material, Length length, int count, String goesTo, String mark, int pour) {
+    this(material, length, count, goesTo, mark, pour, Optional.empty());
   }
 }

@@ -87,9 +87,16 @@ final class RetarderTakeoff {
    * Strips of one section, all of its count.
    *
    * @param run of all strips, without end laps
+   * @param sideLaps length of all laps beside each other
    */
   private record Strips(
-      int count, Length run, int endLaps, Length lap, OnOffer.SheetSize roll, boolean along) {
+      int count,
+      Length run,
+      Length sideLaps,
+      int endLaps,
+      Length lap,
+      OnOffer.SheetSize roll,
+      boolean along) {
 
     double netM2() {
       return run.plus(lap.times(endLaps)).metres() * roll.width().metres();
@@ -100,13 +107,18 @@ final class RetarderTakeoff {
     Covered covered = covered(section);
     Length across = along ? covered.alongY() : covered.alongX();
     int count = RetarderStrips.count(across, roll.width(), lap);
-    Length run =
-        section.shape() instanceof Shape.Outline
-            ? StripCover.run(Figures.of(section), along, roll.width(), lap)
-            : (along ? covered.alongX() : covered.alongY()).times(count);
-    Length all = run.times(job.timesOf(section));
+    Length each = along ? covered.alongX() : covered.alongY();
+    Length run = each.times(count);
+    Length sideLaps = each.times(count - 1L);
+    if (section.shape() instanceof Shape.Outline) {
+      Figure figure = Figures.of(section);
+      run = StripCover.run(figure, along, roll.width(), lap);
+      sideLaps = StripCover.sideLaps(figure, along, roll.width(), lap);
+    }
+    int times = job.timesOf(section);
+    Length all = run.times(times);
     int endLaps = RetarderStrips.endLaps(all, roll.length(), lap);
-    return new Strips(count, all, endLaps, lap, roll, along);
+    return new Strips(count, all, sideLaps.times(times), endLaps, lap, roll, along);
   }
 
   /** The extent that sheets cover, with what goes down banks and up walls. */
@@ -177,8 +189,7 @@ final class RetarderTakeoff {
   }
 
   private void tape(Section section, Strips strips, int times) {
-    double each = strips.run().metres() / strips.count();
-    double sideM = each * (strips.count() - 1);
+    double sideM = strips.sideLaps().metres();
     double endM = strips.endLaps() * strips.roll().width().metres();
     if (sideM + endM > 0) {
       buy(

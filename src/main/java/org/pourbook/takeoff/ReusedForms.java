@@ -2,9 +2,11 @@ package org.pourbook.takeoff;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.pourbook.job.Job;
@@ -30,6 +32,11 @@ final class ReusedForms {
   private final Working working;
   private final Map<String, List<Stripped>> pool = new TreeMap<>();
 
+  /** Pieces to be cut new, and what is used again by some pour. */
+  private final List<FormPiece> cut = new ArrayList<>();
+
+  private final Set<String> usedAgain = new HashSet<>();
+
   /** Used forms that a later pour may take. */
   private record Stripped(Pour pour, Length length, int count) {}
 
@@ -51,6 +58,7 @@ final class ReusedForms {
                   Collectors.groupingBy(FormPiece::what, LinkedHashMap::new, Collectors.toList()));
       ofPour.forEach((what, wanted) -> reused.pour(pour, what, wanted));
     }
+    reused.addCut();
   }
 
   /** Returns the pours by date, those without a date last. */
@@ -75,8 +83,15 @@ final class ReusedForms {
     }
     for (FormPiece piece : open) {
       if (piece.cut() && piece.count() > 0) {
-        part.add(piece.need());
+        cut.add(piece);
       }
+    }
+  }
+
+  /** Boards that serve again do so in the lengths in which they are listed. */
+  private void addCut() {
+    for (FormPiece piece : cut) {
+      part.add((usedAgain.contains(piece.what()) ? piece.asListed() : piece).need());
     }
   }
 
@@ -99,6 +114,7 @@ final class ReusedForms {
       left.merge(piece.length(), -taken, Integer::sum);
       open.add(piece.withCount(piece.count() - taken));
       if (taken > 0) {
+        usedAgain.add(what);
         again
             .computeIfAbsent(piece.material(), key -> new ArrayList<>())
             .add(piece.withCount(taken));

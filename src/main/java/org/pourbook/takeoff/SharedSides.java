@@ -1,5 +1,6 @@
 package org.pourbook.takeoff;
 
+import java.util.List;
 import java.util.Optional;
 import org.pourbook.job.Job;
 import org.pourbook.job.Kind;
@@ -9,6 +10,7 @@ import org.pourbook.job.Shape;
 import org.pourbook.measure.Length;
 import org.pourbook.outline.FigureSide;
 import org.pourbook.outline.Figures;
+import org.pourbook.takeoff.FormedSide.Span;
 
 /** Where sections of a job touch or lie over one another, as far as their positions are known. */
 final class SharedSides {
@@ -17,14 +19,25 @@ final class SharedSides {
 
   /** Returns whether another slab lies along a side of a slab. */
   static boolean isShared(Job job, Section section, FigureSide side) {
+    return !with(job, section, side).isEmpty();
+  }
+
+  /**
+   * Returns where other slabs lie along a side of a slab, from its first corner; none where places
+   * are not known.
+   */
+  static List<Span> with(Job job, Section section, FigureSide side) {
     FormedSide mine = FormedSide.of(job, section, side);
-    return section.kind() == Kind.SLAB
-        && mine.placed()
-        && job.sections().stream()
-            .filter(other -> other.kind() == Kind.SLAB && !other.equals(section))
-            .flatMap(
-                other -> Figures.of(other).sides().stream().map(s -> FormedSide.of(job, other, s)))
-            .anyMatch(other -> other.placed() && !mine.sharedWith(other).isEmpty());
+    if (section.kind() != Kind.SLAB || !mine.placed()) {
+      return List.of();
+    }
+    return job.sections().stream()
+        .filter(other -> other.kind() == Kind.SLAB && !other.equals(section))
+        .flatMap(other -> Figures.of(other).sides().stream().map(s -> FormedSide.of(job, other, s)))
+        .filter(FormedSide::placed)
+        .map(mine::sharedWith)
+        .filter(span -> !span.isEmpty())
+        .toList();
   }
 
   /** Returns the plan area that two rectangles at known positions have in common [m2]. */

@@ -7,6 +7,7 @@ import org.pourbook.job.Joint;
 import org.pourbook.job.Kind;
 import org.pourbook.measure.BarSize;
 import org.pourbook.measure.Length;
+import org.pourbook.outline.Figures;
 import org.pourbook.takeoff.BarMark.BarShape;
 import org.pourbook.takeoff.BarsOf.Role;
 import org.pourbook.takeoff.rule.BarBends;
@@ -80,10 +81,13 @@ final class StepJoint {
     return Steps.levels(steel.job(), across.parent(), across.section);
   }
 
-  /** The bars that meet the joint's side: those across Length at L1 and L2. */
+  /** The bars that meet the joint's side: those along X unless it runs more along X than Y. */
   private Met met() {
     Optional<BarMat> mat = across.parent().bars().or(across.section::bars);
-    boolean acrossLength = joint.side().map(side -> side.startsWith("L")).orElse(false);
+    boolean acrossLength =
+        Figures.of(across.section).sides().stream()
+            .filter(side -> joint.side().equals(Optional.of(side.name())))
+            .anyMatch(side -> !StepTies.isMetBy(side, true));
     return mat.map(
             m ->
                 acrossLength

@@ -78,7 +78,7 @@ public final class StepTies {
   }
 
   /** Bars along X meet the sides that run more along Y than along X, and the round one. */
-  private static boolean isMetBy(FigureSide side, boolean along) {
+  static boolean isMetBy(FigureSide side, boolean along) {
     double dx = Math.abs(side.x2M() - side.x1M());
     double dy = Math.abs(side.y2M() - side.y1M());
     return along == dy >= dx;

@@ -23,13 +23,27 @@ final class StripCover {
    * @param along true: strips parallel to X
    */
   static Length run(Figure figure, boolean along, Length width, Length lap) {
+    return covered(figure, along, width, lap, false);
+  }
+
+  /** Returns the length of all side laps: what lies under each strip and the one before it. */
+  static Length sideLaps(Figure figure, boolean along, Length width, Length lap) {
+    return covered(figure, along, width, lap, true);
+  }
+
+  /** Length that the figure takes of each strip, or of its lap over the one before. */
+  private static Length covered(
+      Figure figure, boolean along, Length width, Length lap, boolean laps) {
     List<FigureSide> sides = figure.sides();
     double first = sides.stream().mapToDouble(s -> across(s, along, true)).min().orElse(0);
     double last = sides.stream().mapToDouble(s -> across(s, along, true)).max().orElse(0);
-    double step = width.minus(lap).metres();
     double run = 0;
-    for (double from = first; from == first || from + lap.metres() < last - 1e-9; from += step) {
-      run += covered(sides, along, from, Math.min(last, from + width.metres()));
+    double step = width.minus(lap).metres();
+    double band = (laps ? lap : width).metres();
+    double from = laps ? first + step : first;
+    while (from == first || from + lap.metres() < last - 1e-9) {
+      run += covered(sides, along, from, Math.min(last, from + band));
+      from += step;
     }
     return Length.ofMetres(run);
   }

@@ -27,6 +27,7 @@ import org.pourbook.measure.Unit;
 import org.pourbook.measure.UnitSystem;
 import org.pourbook.problem.Place;
 import org.pourbook.takeoff.ConcreteNeed;
+import org.pourbook.takeoff.Joined;
 import org.pourbook.takeoff.Material;
 import org.pourbook.takeoff.MaterialKey;
 import org.pourbook.takeoff.PieceNeed;
@@ -72,7 +73,7 @@ final class Given {
       case VOLUME, RATE -> number(Unit.YD3.toBase(Double.parseDouble(text)));
       case LENGTH_IN -> length(Length.ofInches(new BigDecimal(text)));
       case LENGTH_FT -> length(Length.ofFeet(new BigDecimal(text)));
-      case PERCENT, MINUTES, DAYS, RATIO, COUNT, MONEY, STRENGTH ->
+      case PERCENT, MINUTES, DAYS, RATIO, COUNT, MONEY, STRENGTH, DEGREES ->
           number(Double.parseDouble(text));
       case TIME, TEXT, YES_NO ->
           new SettingValue(text, "", Double.NaN, Optional.empty(), "default");
@@ -150,6 +151,14 @@ final class Given {
     pieces.add(new PieceNeed(material.of(size), length, count, goesTo, "", pour));
     double metres = length.metres() * count;
     return needs(material, size, material.unit(units).fromBase(metres), pour);
+  }
+
+  /** Adds pieces of runs that the cut plan may divide otherwise. */
+  Given joined(
+      Material material, String size, Length length, int runs, String goesTo, Joined joined) {
+    int count = runs * joined.courses();
+    pieces.add(new PieceNeed(material.of(size), length, count, goesTo, "", 1, Optional.of(joined)));
+    return needs(material, size, material.unit(units).fromBase(length.metres() * count));
   }
 
   /** Adds a pour's concrete in yd3, and its quantity row by section. */

@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.GeneralSecurityException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -15,6 +16,10 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.apache.poi.poifs.crypt.EncryptionInfo;
+import org.apache.poi.poifs.crypt.EncryptionMode;
+import org.apache.poi.poifs.crypt.Encryptor;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 
 /** Files that are broken or made to do harm, each with the way in which it is to be met. */
 final class HostileFiles {
@@ -555,6 +560,20 @@ final class HostileFiles {
         text("<html><table><tr><td>Job</td></tr></table></html>"),
         "is not a workbook");
     refused("table.xlsx", text("Job,Mix\nA,3000 psi\n"), "is not a workbook");
+    refused("encrypted.xlsx", HostileFiles::encrypted, "is protected by a password");
+  }
+
+  private static void encrypted(OutputStream out) throws IOException {
+    try (POIFSFileSystem files = new POIFSFileSystem()) {
+      Encryptor encryptor = new EncryptionInfo(EncryptionMode.agile).getEncryptor();
+      encryptor.confirmPassword("secret");
+      try (OutputStream plain = encryptor.getDataStream(files)) {
+        plain.write(whole());
+      }
+      files.writeFilesystem(out);
+    } catch (GeneralSecurityException e) {
+      throw new IllegalStateException("every Java has AES", e);
+    }
   }
 
   private Path csvFolder(String name, Bytes sections) throws IOException {
@@ -604,6 +623,16 @@ final class HostileFiles {
         },
         ExitStatus.NOTHING,
         "more memory");
+    Path linked = csvFolder("csv-linked", text(head + "fine\n"));
+    Files.move(linked.resolve("Sections.csv"), folder.resolve("elsewhere.csv"));
+    Files.createSymbolicLink(linked.resolve("Sections.csv"), folder.resolve("elsewhere.csv"));
+    made.add(new Hostile(linked, ExitStatus.DONE, ""));
+    Path astray = csvFolder("csv-links-astray", text(""));
+    Files.delete(astray.resolve("Sections.csv"));
+    Files.createSymbolicLink(astray.resolve("Sections.csv"), astray.resolve("Loop.csv"));
+    Files.createSymbolicLink(astray.resolve("Loop.csv"), astray.resolve("Sections.csv"));
+    Files.createSymbolicLink(astray.resolve("Pours.csv"), Path.of("/dev/zero"));
+    made.add(new Hostile(astray, ExitStatus.NOTHING, "has no sheet Sections"));
     csv("csv-newlines", repeated(head + "fine\n", "\n", 3 * MANY, ""), ExitStatus.DONE, "");
   }
 }

@@ -8,6 +8,7 @@ import org.pourbook.measure.Length;
 final class CutJobs {
   static final Length STEP = Length.ofInches(1, 16);
   private final List<CutJob.Piece> pieces = new ArrayList<>();
+  private final List<CutJob.Run> runs = new ArrayList<>();
   private final List<CutJob.Stock> stock = new ArrayList<>();
   private Length kerf = Length.ZERO;
 
@@ -17,6 +18,25 @@ final class CutJobs {
 
   CutJobs piece(long sixteenths, int count, String goesTo) {
     pieces.add(new CutJob.Piece(STEP.times(sixteenths), count, goesTo));
+    return this;
+  }
+
+  /** Adds runs of one course that are butted ({@code lap} 0) or lapped. */
+  CutJobs run(long sixteenths, int joints, long lap, long shortest, int count) {
+    return run(sixteenths, joints, lap, shortest, 1, count, "run" + runs.size());
+  }
+
+  CutJobs run(
+      long sixteenths, int joints, long lap, long shortest, int courses, int count, String goesTo) {
+    runs.add(
+        new CutJob.Run(
+            STEP.times(sixteenths),
+            joints,
+            STEP.times(lap),
+            STEP.times(shortest),
+            courses,
+            count,
+            goesTo));
     return this;
   }
 
@@ -36,7 +56,7 @@ final class CutJobs {
   }
 
   CutJob build() {
-    return new CutJob(pieces, stock, kerf, STEP);
+    return new CutJob(pieces, runs, stock, kerf, STEP);
   }
 
   /** Feet, in sixteenths. */

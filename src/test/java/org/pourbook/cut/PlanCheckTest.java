@@ -7,8 +7,10 @@ import static org.pourbook.cut.CutJobs.feet;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.pourbook.cut.CutResult.Cut;
+import org.pourbook.cut.CutResult.Division;
 import org.pourbook.cut.CutResult.Pattern;
 import org.pourbook.cut.CutResult.Planned;
 import org.pourbook.measure.Length;
@@ -82,6 +84,65 @@ class PlanCheckTest {
     CutJob.Stock other = new CutJob.Stock("other", Length.ofFeet(8), 6_000_000, 2);
     Pattern foreign = new Pattern(other, 1, one.cuts(), one.offcut());
     refused("offer", p -> new Planned(List.of(both, foreign), 12_000_000, 0));
+  }
+
+  @Test
+  void aSoundDivisionComesBack() {
+    Planned plan = divided(500, 500);
+    assertEquals(plan, PlanCheck.check(runs, plan));
+  }
+
+  @Test
+  void aRunOfAnotherLengthIsADefect() {
+    refusedRun("not as long", divided(500, 490));
+  }
+
+  @Test
+  void aPieceUnderTheShortestIsADefect() {
+    refusedRun("too short", divided(790, 210));
+  }
+
+  @Test
+  void moreJointsThanARunHasAreADefect() {
+    refusedRun("other joints", divided(400, 300, 300));
+  }
+
+  @Test
+  void aRunThatIsNotMadeIsADefect() {
+    refusedRun("not made", new Planned(divided(500, 500).patterns(), 6_000_000, 0));
+  }
+
+  @Test
+  void piecesOtherThanThoseOfTheDivisionAreADefect() {
+    Planned other = divided(600, 400);
+    Planned plan = new Planned(divided(500, 500).patterns(), 6_000_000, 0, other.divisions(), 0);
+    refusedRun("pieces cut", plan);
+  }
+
+  @Test
+  void aBoundForJointsAnywhereAboveTheBoundIsADefect() {
+    Planned plan = divided(500, 500);
+    refusedRun(
+        "anywhere",
+        new Planned(plan.patterns(), 6_000_000, 5_000_000, plan.divisions(), 5_500_000));
+  }
+
+  /** 980 in two pieces that lap by 20, none under 250. */
+  private final CutJob runs = new CutJobs().stock(feet(8), 600).run(980, 1, 20, 250, 1).build();
+
+  private Planned divided(long... pieces) {
+    List<Length> lengths = LongStream.of(pieces).mapToObj(CutJobs.STEP::times).toList();
+    List<Cut> cuts = lengths.stream().map(piece -> new Cut(piece, 1, "run0")).toList();
+    Length rest = Length.ofFeet(8).minus(lengths.stream().reduce(Length.ZERO, Length::plus));
+    Pattern pattern = new Pattern(runs.stock().get(0), 1, cuts, rest);
+    Division division = new Division(runs.runs().get(0), lengths, 1);
+    return new Planned(List.of(pattern), 6_000_000, 0, List.of(division), 0);
+  }
+
+  private void refusedRun(String word, Planned plan) {
+    IllegalStateException defect =
+        assertThrows(IllegalStateException.class, () -> PlanCheck.check(runs, plan));
+    assertTrue(String.valueOf(defect.getMessage()).contains(word), defect::toString);
   }
 
   private void refused(String word, UnaryOperator<Planned> change) {

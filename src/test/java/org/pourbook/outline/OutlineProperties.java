@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -366,10 +367,14 @@ class OutlineProperties {
         () -> "seed " + seed);
     for (Patch patch : patches) {
       // Never outside what was measured: between the points by triangles, outside their nearest.
-      double x = patch.piece().getCentroid().getX();
-      double y = patch.piece().getCentroid().getY();
-      double value = patch.plane().at(x, y);
-      assertTrue(value >= 0.08 && value <= 0.12, () -> "seed " + seed + ", value " + value);
+      double[] shares = patch.shares();
+      assertEquals(1, Arrays.stream(shares).sum(), ROUNDING, () -> "seed " + seed);
+      double value = 0;
+      for (int i = 0; i < shares.length; i++) {
+        value += shares[i] * patch.held().get(i).value();
+      }
+      double held = value;
+      assertTrue(held >= 0.08 && held <= 0.12, () -> "seed " + seed + ", value " + held);
     }
   }
 }

@@ -116,8 +116,35 @@ class SurfaceTest {
             new Point(1, 7, 0.13 - d),
             new Point(6, 4, 0.14));
     assertEquals(Math.sqrt(4 * d * d / 2), surface.residualDeviation(), 1e-15);
-    assertEquals(Math.sqrt(4 * d * d / 2 / 5), surface.standardError(), 1e-15);
+    // Shares in the mean over 96 m2, by hand: the middle has a third of the hull's 60 m2, 20; the
+    // corners the rest by symmetry, 19 each.
+    double shares = Math.sqrt(4 * 19 * 19 + 20 * 20) / 96;
+    assertEquals(Math.sqrt(4 * d * d / 2) * shares, surface.standardError(), 1e-15);
     assertEquals(2, surface.degreesOfFreedom());
+  }
+
+  /** Five checks in a corner tell less of a floor than five all over it. */
+  @Test
+  void checksCloseTogetherShareInTheMeanAsOne() {
+    double near = 1e-6;
+    Surface spread = surface(SLAB, corners(0.1, 0.11, 0.1, 0.11));
+    List<Point> bunched = new ArrayList<>(List.of(corners(0.1, 0.11, 0.1, 0.11)));
+    bunched.add(new Point(near, 0, 0.1));
+    bunched.add(new Point(0, near, 0.1));
+    Surface more = Surface.of(bunched, SLAB).orElseThrow();
+    assertEquals(1.0 / 4, spread.squaredShares(), 1.0 / 16);
+    assertTrue(more.squaredShares() > 3.0 / 16 + 1.0 / 16 / 3 - near, () -> "" + more);
+    List<Point> twice = new ArrayList<>(List.of(corners(0.1, 0.11, 0.1, 0.11)));
+    twice.add(new Point(0, 0, 0.1));
+    // the corner's share is an average of two: its square counts half
+    double corner = spread.squaredShares() - Surface.of(twice, SLAB).orElseThrow().squaredShares();
+    assertTrue(corner > 0.5 / 36 - ROUNDING && corner < 0.5 / 9 + ROUNDING, () -> "" + corner);
+  }
+
+  private static Point[] corners(double a, double b, double c, double d) {
+    return new Point[] {
+      new Point(0, 0, a), new Point(12, 0, b), new Point(12, 8, c), new Point(0, 8, d)
+    };
   }
 
   @Test

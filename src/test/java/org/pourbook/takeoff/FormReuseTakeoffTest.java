@@ -52,6 +52,14 @@ class FormReuseTakeoffTest {
   }
 
   @Test
+  void boardsThatServeAgainAreCutAsListed() {
+    Part apart = of(SiteJob.pour(1, MONDAY), SiteJob.pour(2, MONDAY));
+    assertTrue(apart.pieces().stream().anyMatch(piece -> piece.joined().isPresent()));
+    Part again = of(SiteJob.pour(1, MONDAY), SiteJob.pour(2, MONDAY.plusDays(2)));
+    assertTrue(again.pieces().stream().noneMatch(piece -> piece.joined().isPresent()));
+  }
+
+  @Test
   void screwsReleaseAndSplicesAreNew() {
     Part part = of(SiteJob.pour(1, MONDAY), SiteJob.pour(2, MONDAY.plusDays(2)));
     assertEquals(208, amount(part, Material.FORM_SCREW.of("2-1/2 in")));

@@ -115,6 +115,42 @@ class FormTakeoffTest {
   }
 
   @Test
+  void buttedBoardsSayWhatRunTheyArePiecesOf() {
+    Part part = FormTakeoff.of(new SiteJob().with(FLOOR).build(), Shelf.empty());
+    Joined l1 = new Joined(feet(24).plus(Length.ofInches(3, 2)), 1, Length.ZERO, feet(4), 1);
+    assertEquals(List.of(l1, l1), joined(part, "side L1"));
+
+    // Two courses of one size are one run, butted at the same places.
+    Shelf low = Shelf.empty().boards("2x4", feet(16), "1");
+    Part high =
+        FormTakeoff.of(
+            new SiteJob().with(slab("F").size(feet(24), feet(16)).thick("6")).build(), low);
+    assertEquals(2, joined(high, "side L1").get(0).courses());
+  }
+
+  @Test
+  void coursesOfTwoSizesAreCutAsListed() {
+    // 17 in: a 2x10 and a 2x8, which are bought apart and must be butted alike.
+    Shelf shelf =
+        Shelf.empty()
+            .boards("2x4", feet(16), "1")
+            .boards("2x8", feet(16), "2")
+            .boards("2x10", feet(16), "3");
+    Part part =
+        FormTakeoff.of(
+            new SiteJob().with(slab("F").size(feet(24), feet(16)).thick("17")).build(), shelf);
+    assertEquals(4, pieces(part, "side L1").size());
+    assertEquals(List.of(), joined(part, "side L1"));
+  }
+
+  private static List<Joined> joined(Part part, String place) {
+    return part.pieces().stream()
+        .filter(piece -> piece.goesTo().endsWith(place))
+        .flatMap(piece -> piece.joined().stream())
+        .toList();
+  }
+
+  @Test
   void aGivenLengthIsOneStraightRun() {
     SiteJob job = new SiteJob().with(slab("F").formed(Sides.ofRun(feet(10))));
     Part part = FormTakeoff.of(job.build(), Shelf.empty());

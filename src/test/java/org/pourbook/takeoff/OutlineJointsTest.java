@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.pourbook.takeoff.SiteJob.SectionBuilder.recess;
 import static org.pourbook.takeoff.SiteJob.SectionBuilder.slab;
 import static org.pourbook.takeoff.SiteJob.feet;
+import static org.pourbook.takeoff.SiteJob.inches;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -12,8 +13,12 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.pourbook.job.Job;
+import org.pourbook.job.JointSpacing;
 import org.pourbook.job.Shape;
+import org.pourbook.measure.Length;
 import org.pourbook.outline.FloorPlan;
 import org.pourbook.outline.FloorPlan.Line;
 
@@ -65,6 +70,41 @@ class OutlineJointsTest {
         notes(part).contains("from X 0'-0\", Y 8'-0\" to X 36'-0\", Y 8'-0\""),
         () -> notes(part).toString());
     assertTrue(part.cautions().isEmpty(), () -> part.cautions().toString());
+  }
+
+  /**
+   * A bay of 20 x 14 ft in the lower right corner of an L of 64 x 36: 44 ft + 20 ft are not 64 ft
+   * in floating point, and a bay written 1/32 in short leaves a sliver. Neither is a corner from
+   * which the floor's own edge is cut.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {240, 239.96875})
+  void aRecessOnTheOutsideLeavesNoCornerThere(double lengthInches) {
+    Part part =
+        joints(
+            new SiteJob()
+                .with(
+                    slab("A")
+                        .shape(Plan.outline(Plan.ring(0, 0, 64, 0, 64, 30, 52, 30, 52, 36, 0, 36))))
+                .with(
+                    recess("R", "A", inches("4"))
+                        .size(Length.ofInches(lengthInches), feet(14))
+                        .at(feet(44), feet(0))
+                        .joints(JointSpacing.NONE)));
+
+    assertTrue(notes(part).stream().anyMatch(note -> note.startsWith("from X 44'-0\", Y 14'-0\"")));
+    assertEquals(
+        List.of(),
+        notes(part).stream().filter(note -> note.matches("from X 6[34].* to X 6[34].*")).toList());
+  }
+
+  /** As on the plan, wherever the outline lies in the job's. */
+  @Test
+  void placesAreToldFromTheCornerOfTheRectangleRoundTheFloor() {
+    double[] there = {100, -50, 136, -50, 136, -36, 124, -36, 124, -26, 100, -26};
+    Part part = joints(new SiteJob().with(slab("A").shape(Plan.outline(Plan.ring(there)))));
+
+    assertEquals("from X 24'-0\", Y 14'-0\" to X 24'-0\", Y 0'-0\"", part.joints().get(0).note());
   }
 
   @Test

@@ -17,6 +17,7 @@ import org.pourbook.job.Joint;
 import org.pourbook.job.JointKind;
 import org.pourbook.job.Plate;
 import org.pourbook.job.Position;
+import org.pourbook.job.Setting;
 import org.pourbook.job.Sides;
 import org.pourbook.measure.Length;
 import org.pourbook.plan.Drawing;
@@ -29,6 +30,9 @@ class PlanDrawingTest {
 
   /** The legend stands in it, above one or two lines of notes [pt]. */
   private static final double FOOT = 58;
+
+  /** A stroke in the legend is so long, however high the notes lift it [pt]. */
+  private static final double SWATCH = 36;
 
   private static final SiteJob L =
       new SiteJob()
@@ -50,6 +54,7 @@ class PlanDrawingTest {
         .filter(Drawing.Line.class::isInstance)
         .map(Drawing.Line.class::cast)
         .filter(line -> line.stroke() == stroke && line.y1() < Drawing.HEIGHT - FOOT)
+        .filter(line -> Math.abs(line.x2() - line.x1() - SWATCH) > 1e-9)
         .toList();
   }
 
@@ -153,7 +158,65 @@ class PlanDrawingTest {
 
     // 12'-0" at 18 in, twice
     assertEquals(16, lines(drawn(job), Stroke.BAR).size());
-    assertTrue(words(drawn(job)).stream().noneMatch(text -> text.startsWith("Joint ")));
+  }
+
+  /** By the Joints sheet: number and place; the plan has each number, and the place with some. */
+  @Test
+  void controlJointsHaveTheirNumbersOfTheJointsSheet() {
+    for (SiteJob job : List.of(L, tied(), new SiteJob().with(slab("A").size(feet(60), feet(30))))) {
+      TakeOff takeOff = TakeOffs.of(job.build(), Offer.NOTHING);
+      List<String> words = words(JobDrawing.of(takeOff));
+      assertTrue(takeOff.joints().size() > 1, "" + takeOff.joints());
+      for (JointLine line : takeOff.joints()) {
+        String alone = "joint " + line.joint();
+        List<String> found =
+            words.stream()
+                .filter(text -> text.equals(alone) || text.startsWith(line.joint() + ": "))
+                .toList();
+        assertEquals(1, found.size(), line + " in " + words);
+        String away = found.get(0).substring(found.get(0).lastIndexOf(' ') + 1);
+        assertTrue(found.get(0).equals(alone) || line.note().contains(away), line + " " + found);
+      }
+    }
+  }
+
+  /** Two slabs that meet along 12 ft of the longer one's 40 ft side, from X = 20 on. */
+  @Test
+  void theBarsOfAShortJointStandWhereTheSlabsMeet() {
+    SiteJob job =
+        new SiteJob()
+            .with(slab("A").size(feet(40), feet(20)).at(feet(0), feet(0)))
+            .with(slab("B").size(feet(12), feet(10)).at(feet(20), feet(20)))
+            .with(joint("J1", JointKind.TIE, "A", "L2"));
+    Drawing drawing = drawn(job);
+    double left = lines(drawing, Stroke.FORMED).get(0).x1();
+    double perFoot = (lines(drawing, Stroke.FORMED).get(0).x2() - left) / 40;
+    double[] bars = lines(drawing, Stroke.BAR).stream().mapToDouble(l -> l.x1()).sorted().toArray();
+
+    // 12'-0" at 18 in: 8, half a space in from the ends of where they meet
+    assertEquals(8, bars.length);
+    for (int i = 0; i < 8; i++) {
+      assertEquals(left + (20 + 1.5 * (i + 0.5)) * perFoot, bars[i], 1e-6);
+    }
+    assertTrue(words(drawing).stream().noneMatch(text -> text.startsWith("Joint ")));
+  }
+
+  @Test
+  void shortJointsOfASideFollowEachOtherAndThatIsTold() {
+    SiteJob job = new SiteJob().with(slab("A").size(feet(40), feet(20)));
+    job.with(joint("J1", JointKind.TIE, "A", "L1")).with(joint("J2", JointKind.TIE, "A", "L1"));
+    Drawing drawing = drawn(job);
+    double left = lines(drawing, Stroke.FORMED).get(0).x1();
+    double perFoot = (lines(drawing, Stroke.FORMED).get(0).x2() - left) / 40;
+    double[] bars = lines(drawing, Stroke.BAR).stream().mapToDouble(l -> l.x1()).sorted().toArray();
+
+    assertEquals(16, bars.length);
+    assertEquals(left + 0.75 * perFoot, bars[0], 1e-6);
+    assertEquals(left + (12 + 11.25) * perFoot, bars[15], 1e-6);
+    String told = "Joint J2, tie, A, L1, 12'-0\": 8 of #4 x 18\" @ 18\"";
+    assertTrue(
+        words(drawing).contains(told + ", drawn from the side's first corner"),
+        "" + words(drawing));
   }
 
   @Test
@@ -181,7 +244,7 @@ class PlanDrawingTest {
 
   @Test
   void whereControlJointsLieIsAlsoToldOnTheirSheet() {
-    String told = "A joint without words: see sheet Joints.";
+    String told = "Control joints by number: sheet Joints.";
 
     assertTrue(words(drawn(L)).stream().anyMatch(text -> text.endsWith(told)));
     SiteJob small = new SiteJob().with(slab("A").size(feet(8), feet(8)));
@@ -270,6 +333,41 @@ class PlanDrawingTest {
   @Test
   void aMetricPlanIsInMetres() {
     assertTrue(words(drawn(new SiteJob().metric().with(slab("A")))).contains("10.973 m"));
+  }
+
+  /** 90 degrees clockwise from Y: north is where X runs to. */
+  @Test
+  void northIsDrawnOnlyWhereItIsWritten() {
+    SiteJob wide = new SiteJob().with(slab("A").size(feet(60), feet(20)));
+    assertEquals(Optional.empty(), letter(drawn(wide)));
+    Drawing drawing = drawn(wide.with(Setting.NORTH, "90"));
+    Drawing.Words north = letter(drawing).orElseThrow();
+    List<Drawing.Line> lines =
+        drawing.marks().stream()
+            .filter(Drawing.Line.class::isInstance)
+            .map(Drawing.Line.class::cast)
+            .toList();
+    List<Drawing.Line> arrow = lines.subList(lines.size() - 3, lines.size());
+
+    assertEquals(28, arrow.get(0).x2() - arrow.get(0).x1(), 1e-9);
+    assertEquals(arrow.get(0).y1(), arrow.get(0).y2(), 1e-9);
+    assertEquals(arrow.get(0).y1(), north.y(), 1e-9);
+    assertTrue(north.x() > arrow.get(0).x2() && north.x() < Drawing.WIDTH - 2, "" + north);
+    double rightmost =
+        lines.subList(0, lines.size() - 3).stream()
+            .filter(line -> line.y1() < Drawing.HEIGHT - FOOT)
+            .mapToDouble(line -> Math.max(line.x1(), line.x2()))
+            .max()
+            .orElseThrow();
+    assertTrue(rightmost < arrow.get(0).x1(), "beside the plan, not over it");
+  }
+
+  private static Optional<Drawing.Words> letter(Drawing drawing) {
+    return drawing.marks().stream()
+        .filter(Drawing.Words.class::isInstance)
+        .map(Drawing.Words.class::cast)
+        .filter(words -> words.text().equals("N"))
+        .findFirst();
   }
 
   @Test

@@ -54,6 +54,33 @@ class SteelTakeoffTest {
     assertEquals(Material.BAR_SUPPORT.of("1-1/2 in"), key(part, "bar supports"));
   }
 
+  /** As often as that, but elsewhere if the cut plan pays: no piece under two laps of 29". */
+  @Test
+  void thePiecesOfALappedRunSayWhatRunTheyAreOf() {
+    slab24x16();
+    Joined joined =
+        new Joined(Length.ofInches(282), 1, Length.ofInches(29), Length.ofInches(58), 1);
+    List<PieceNeed> lapped =
+        job.takeOff().pieces().stream().filter(piece -> piece.joined().isPresent()).toList();
+    assertEquals(
+        List.of(Length.ofFeet(20), Length.ofInches(71)),
+        lapped.stream().map(PieceNeed::length).toList());
+    assertTrue(lapped.stream().allMatch(piece -> piece.joined().get().equals(joined)));
+  }
+
+  /** 21 ft = 20' + 3'-5": shorter than two laps, so no piece of another division is shorter. */
+  @Test
+  void aShortRestOfFullBarsIsTheShortestPiece() {
+    job.slab("F1", Length.ofInches(258), Length.ofFeet(16), FOUR_INCHES)
+        .bars("#4", Length.ofInches(16));
+    Joined joined =
+        job.takeOff().pieces().stream()
+            .flatMap(piece -> piece.joined().stream())
+            .findFirst()
+            .orElseThrow();
+    assertEquals(Length.ofInches(41), joined.shortest());
+  }
+
   @Test
   void theLongestBarOnOfferDecidesTheLaps() {
     slab24x16();

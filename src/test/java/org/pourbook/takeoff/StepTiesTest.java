@@ -61,6 +61,21 @@ class StepTiesTest {
     assertEquals(119 * 0.0104, amount(job.takeOff(), "tie wire"), 1e-9);
   }
 
+  /**
+   * Rows of supports at 3", 49", 95" and 141", each 19'-6" long: 6 at 4'. A bay of 12' × 6' with
+   * its cover leaves 3" to 45" and 195" to 237" of the middle two: 2 and 2. Bars that run on below
+   * a bay are held there too.
+   */
+  @Test
+  void noSupportsOfTheFloorStandInABay() {
+    SectionBuilder bay = bay(SIX_INCHES).at(Length.ofFeet(4), Length.ofFeet(4));
+    bay.shape = new Shape.Rectangle(Length.ofFeet(12), Length.ofFeet(6));
+    assertEquals(6 + 2 * (2 + 2) + 6, amount(job.takeOff(), "bar supports"));
+
+    bay.drop = Length.ofInches(2);
+    assertEquals(6 * 4, amount(job.takeOff(), "bar supports"));
+  }
+
   @Test
   void aBarJustOutsideTheCoverOfABayRunsOn() {
     // The bay begins at 40-1/2": the bar at 37-1/2" touches its cover, and so does that at 95".
@@ -76,6 +91,8 @@ class StepTiesTest {
     // 48 of 240 ft2; every second of 0.8 × 273 crossings
     assertEquals(0.8 * 13 * 19.5, amount(part, "bars along"), 1e-6);
     assertEquals(110 * 0.0104, amount(part, "tie wire"), 1e-9);
+    // and of 6 × 4 supports, in whole ones
+    assertEquals(20, amount(part, "bar supports"));
   }
 
   @Test
@@ -136,6 +153,25 @@ class StepTiesTest {
             .mapToDouble(Quantity::amount)
             .sum();
     assertEquals((18 + 68) * 0.0104, bay, 1e-9);
+  }
+
+  /** #4 @ 12 along X, #3 @ 18 across: a drawn bay's side 1 runs along X, its side 2 along Y. */
+  @Test
+  void aStepJointOnADrawnSideContinuesTheBarsThatMeetIt() {
+    floor.bars =
+        Optional.of(
+            new BarMat(
+                BarSize.named("#4").orElseThrow(),
+                FOOT,
+                BarSize.named("#3").orElseThrow(),
+                Length.ofInches(18)));
+    bay(SIX_INCHES).shape = Plan.outline(Plan.box(4, 4, 6, 4));
+    job.joint(step("1", Length.ofFeet(6), Length.ZERO));
+    job.joint(step("2", Length.ofFeet(4), Length.ZERO));
+
+    assertEquals(
+        List.of("#3 step ties @ 18\"", "#4 step ties @ 12\""),
+        job.takeOff().joints().stream().map(JointLine::barText).toList());
   }
 
   @Test

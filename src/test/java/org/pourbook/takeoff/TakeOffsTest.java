@@ -22,6 +22,7 @@ import org.pourbook.job.JointSpacing;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Placing;
 import org.pourbook.job.Setting;
+import org.pourbook.job.Shape;
 import org.pourbook.job.Sides;
 import org.pourbook.measure.Unit;
 
@@ -169,6 +170,19 @@ class TakeOffsTest {
             " VR-1, IBC 1910.1",
             " VR-1, IRC R506.2.3 (2021)"),
         rules);
+  }
+
+  /** A bare 12 is feet. */
+  @Test
+  void aPierAsWideAsAPondIsAskedAbout() {
+    SiteJob job = new SiteJob();
+    job.with(bare("P", Kind.PIER).shape(new Shape.Round(feet(12))).thick("36"));
+    job.with(bare("Q", Kind.PIER).shape(new Shape.Round(inches("36"))).thick("30"));
+    job.with(bare("R", Kind.PIER).shape(new Shape.Round(feet(4))).thick("60"));
+
+    assertEquals(
+        List.of("The pier is 12'-0\" across and 36\" deep: is its diameter meant in another unit?"),
+        CodeCautions.of(job.build()).cautions().stream().map(Caution::says).toList());
   }
 
   @Test

@@ -103,6 +103,37 @@ class UnderFloorTest {
         24 / 3.0 / 27, BaseTakeoff.of(job, Offer.NOTHING).quantities().get(2).amount(), ROUNDING);
   }
 
+  /** A pad of 3 x 2 ft in which edges 12 in wide meet. */
+  @Test
+  void aBaseThatEdgesTakeWholeIsToldAndNotListed() {
+    Job job =
+        new SiteJob()
+            .with(slab("A").size(feet(3), feet(2)).thick("4").edge("16", "12", Sides.ALL))
+            .build();
+    Part part = BaseTakeoff.of(job, Offer.NOTHING);
+
+    assertEquals(List.of(), part.quantities());
+    assertTrue(part.cautions().get(0).says().startsWith("No base is ordered"));
+    assertEquals("BASE-1", part.cautions().get(0).rule());
+  }
+
+  @Test
+  void aFloorThatIsAllRecessHasNoRowOfItsOwnTop() {
+    Job job =
+        new SiteJob()
+            .with(slab("A").size(feet(12), feet(10)).at(feet(0), feet(0)).formed(Sides.NONE))
+            .with(
+                recess("R", "A", inches("2"))
+                    .size(feet(12), feet(10))
+                    .at(feet(0), feet(0))
+                    .base("4"))
+            .build();
+    TakeOff all = TakeOffs.of(job, Offer.NOTHING);
+
+    assertEquals(List.of(), all.quantities().stream().filter(q -> q.amount() == 0).toList());
+    assertTrue(all.quantities().stream().anyMatch(q -> q.what().equals("trowel finish")));
+  }
+
   @Test
   void baseMaterialIsAskedForByNameOnlyWhereItIsListedSo() {
     Job job = new SiteJob().with(Setting.BASE_MATERIAL, "crusher run").with(slab("A")).build();

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.pourbook.book.FormulaGuard;
 import org.pourbook.desk.Batch.InputFile;
 import org.pourbook.job.GivenSheet.GivenCell;
 import org.pourbook.problem.Place;
@@ -131,7 +132,7 @@ final class CsvFiles {
   static void stream(Path file, Consumer<RawRow> rows, List<Problem> problems)
       throws UnreadableFile {
     if (Files.notExists(file)) {
-      throw new UnreadableFile(file + " was not found");
+      throw UnreadableFile.missing(file);
     }
     int index = 0;
     try (CsvText text = text(file);
@@ -168,7 +169,7 @@ final class CsvFiles {
 
   private static RawRow row(int index, CSVRecord record) {
     List<GivenCell> cells = new ArrayList<>(record.size());
-    record.forEach(value -> cells.add(CellValues.text(value)));
+    record.forEach(value -> cells.add(CellValues.text(FormulaGuard.unguarded(value))));
     return new RawRow(index, cells);
   }
 }

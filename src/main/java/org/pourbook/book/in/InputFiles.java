@@ -8,7 +8,6 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Locale;
-import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.pourbook.desk.Batch.InputFile;
 
@@ -16,13 +15,6 @@ import org.pourbook.desk.Batch.InputFile;
 final class InputFiles {
 
   private static final String KINDS = "an .xlsx, .xlsm or .xls workbook, or a folder of CSV files";
-
-  /** A sheet of 100,000 sections is about a tenth of this when unzipped. */
-  private static final long LARGEST_PART = 1L << 30;
-
-  static {
-    ZipSecureFile.setMaxEntrySize(LARGEST_PART);
-  }
 
   private InputFiles() {}
 
@@ -33,7 +25,7 @@ final class InputFiles {
    */
   static RawBook read(Path path, RawBook.Choice choice) throws UnreadableFile {
     if (Files.notExists(path)) {
-      throw new UnreadableFile(path + " was not found");
+      throw UnreadableFile.missing(path);
     }
     if (Files.isDirectory(path)) {
       return CsvFiles.folder(path, choice);

@@ -45,6 +45,7 @@ public final class OrderReader {
           "Cutting",
           "Bolt layout",
           "Cut list",
+          "Runs",
           "Offcuts",
           "Bar list",
           "Bolts",

@@ -17,6 +17,7 @@ import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.opc.PackageRelationshipCollection;
 import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
+import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.util.XMLHelper;
 import org.jspecify.annotations.Nullable;
 import org.pourbook.book.in.CellValues.CellStyle;
@@ -36,6 +37,13 @@ final class XlsxBook {
 
   private static final String RELATIONS =
       "http://schemas.openxmlformats.org/officeDocument/2006/relationships/";
+
+  /** A sheet of 100,000 sections is about a tenth of this when unzipped. */
+  private static final long LARGEST_PART = 1L << 30;
+
+  static {
+    ZipSecureFile.setMaxEntrySize(LARGEST_PART);
+  }
 
   private final PackagePart book;
 

@@ -2,6 +2,7 @@ package org.pourbook.book.out;
 
 import org.apache.poi.xssf.streaming.SXSSFCell;
 import org.apache.poi.xssf.streaming.SXSSFRow;
+import org.pourbook.book.FormulaGuard;
 
 /** Writes cells of one workbook: each with a style, each formula with its stored value. */
 final class CellWriter {
@@ -23,7 +24,7 @@ final class CellWriter {
     SXSSFCell cell = row.createCell(column);
     cell.setCellStyle(styles.of(look.holding(value)));
     if (value instanceof Cell.Text text) {
-      if (isTakenForFormula(text.text())) {
+      if (FormulaGuard.isTakenForFormula(text.text())) {
         cell.setCellStyle(styles.quoted(look));
       }
       cell.setCellValue(cut(text.text()));
@@ -49,11 +50,6 @@ final class CellWriter {
     } else {
       throw new IllegalArgumentException("a formula stores a number or a text, not " + stored);
     }
-  }
-
-  /** Returns whether a program would take typed text for a formula or a command. */
-  static boolean isTakenForFormula(String text) {
-    return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
   }
 
   private static String cut(String text) {

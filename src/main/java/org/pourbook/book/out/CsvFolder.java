@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
+import org.pourbook.book.FormulaGuard;
 
 /** Writes declared sheets as CSV files, one a sheet: headings and values, no formulas. */
 final class CsvFolder {
@@ -40,7 +41,8 @@ final class CsvFolder {
   }
 
   private static <R> void write(SheetSpec<R> spec, Writer out) throws IOException {
-    out.write(record(spec.columns().stream().map(column -> safe(column.heading()))));
+    out.write(
+        record(spec.columns().stream().map(column -> FormulaGuard.guarded(column.heading()))));
     for (int i = 0; i < spec.rows().size(); i++) {
       At<R> at = spec.at(i);
       out.write(record(spec.columns().stream().map(column -> text(column.value().apply(at)))));
@@ -53,7 +55,7 @@ final class CsvFolder {
 
   private static String text(Cell cell) {
     if (cell instanceof Cell.Text text) {
-      return safe(text.text());
+      return FormulaGuard.guarded(text.text());
     } else if (cell instanceof Cell.Number number) {
       return plain(number.number());
     } else if (cell instanceof Cell.Day day) {
@@ -71,10 +73,5 @@ final class CsvFolder {
   private static String plain(double number) {
     BigDecimal exact = new BigDecimal(Double.toString(number));
     return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
-  }
-
-  /** A program that opens the file must not run a text as a formula. */
-  private static String safe(String text) {
-    return CellWriter.isTakenForFormula(text) ? "'" + text : text;
   }
 }

@@ -194,7 +194,8 @@ final class CutSheets {
   static SheetSpec<CutSheet> cutProof(List<CutSheet> sheets) {
     return SheetSpec.portrait(
         "Cut proof",
-        "What each cut plan costs, beside a lower bound that no plan can beat.",
+        "What each plan costs, beside what none of the same pieces costs less than; then with as many"
+            + " joints anywhere.",
         List.of(
             Column.text("Job", 18, sheet -> String.join(", ", sheet.jobs())),
             Column.text("Material", 16, sheet -> sheet.key().material()),
@@ -202,8 +203,16 @@ final class CutSheets {
             Column.money("Cost", 12, CutSheet::cost),
             Column.money("Lower bound", 12, CutSheet::bound),
             Column.of("Gap %", Look.PERCENT, 9, CutSheets::gap),
-            Column.cell("Proven", Look.TEXT, 9, sheet -> Cell.ofYesNo(sheet.proven()))),
+            Column.cell("Proven", Look.TEXT, 9, sheet -> Cell.ofYesNo(sheet.proven())),
+            Column.count("Joints of runs", 9, CutSheets::joints),
+            Column.money("Bound, joints anywhere", 12, CutSheet::anywhere)),
         sheets);
+  }
+
+  private static int joints(CutSheet sheet) {
+    return sheet.divisions().stream()
+        .mapToInt(d -> d.times() * d.run().courses() * d.run().joints())
+        .sum();
   }
 
   private static Cell gap(At<CutSheet> at) {

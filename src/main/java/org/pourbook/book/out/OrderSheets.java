@@ -70,6 +70,7 @@ final class OrderSheets {
       sheets.add(new BoltLayoutSheet(estimate));
     }
     sheets.add(cuts);
+    sheets.add(RunsSheet.spec(estimate.bought().cutSheets(), units));
     sheets.add(CutSheets.offcuts(estimate.bought().offcuts(), units));
     sheets.add(SteelSheets.barList(estimate, units));
     sheets.add(SteelSheets.bolts(estimate, units));

@@ -37,7 +37,7 @@ final class PracticeRows {
         "Setting",
         label,
         "Default",
-        usual.isByRule() ? "by rule" : usual.shown(),
+        usual.isByRule() ? setting.whenBlank() : usual.shown(),
         "Unit",
         usual.unit(),
         "Source",

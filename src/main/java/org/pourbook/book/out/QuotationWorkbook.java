@@ -47,6 +47,7 @@ public final class QuotationWorkbook {
         terms.deliveriesSpec(),
         terms.termsSpec(),
         CutSheets.cutList(quote.quoted().cutSheets(), units),
+        RunsSheet.spec(quote.quoted().cutSheets(), units),
         CutSheets.cutProof(quote.quoted().cutSheets()),
         RecordSheets.problems(quote.problems()),
         RecordSheets.basis(quote.batch(), quote.version()));

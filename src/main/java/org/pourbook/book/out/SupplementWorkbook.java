@@ -47,6 +47,7 @@ public final class SupplementWorkbook {
     all.add(new OrderPages(orders, totals));
     all.add(PourSheets.loads(estimate, units));
     all.add(cutList(CutSheets.cutList(estimate.bought().cutSheets(), units)));
+    all.add(RunsSheet.spec(estimate.bought().cutSheets(), units));
     all.add(SteelSheets.bolts(with(estimate, revised.newBolts()), units));
     all.add(RecordSheets.basis(estimate));
     all.addAll(GivenSheets.plain(estimate.batch().given()));

@@ -28,6 +28,7 @@ final class Welcome {
           Entry.toSheet("Cutting", "The cut list in large type, for the saw."),
           Entry.toSheet("Bolt layout", "Where each bolt stands, in large type, for the forms."),
           Entry.toSheet("Cut list", "The same cuts as a table, with where each piece goes."),
+          Entry.toSheet("Runs", "Where boards are butted and bars lapped."),
           Entry.toSheet("Offcuts", "What is left over for the yard."),
           Entry.toSheet("Bar list", "Every bar mark to bend and tie."),
           Entry.toSheet("Bolts", "The bolts of every plate piece as a table."),

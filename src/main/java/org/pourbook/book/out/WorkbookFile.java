@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.util.Reproducibility;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
@@ -45,7 +46,7 @@ final class WorkbookFile {
     WholeOutput.file(target, overwrite, out -> write(sheets, paper, title, out));
   }
 
-  private static void write(List<Sheet> tables, Paper paper, String title, OutputStream out)
+  static void write(List<Sheet> tables, Paper paper, String title, OutputStream out)
       throws IOException {
     List<Sheet> sheets = tables.stream().flatMap(table -> table.sheets().stream()).toList();
     try (SXSSFWorkbook workbook = new SXSSFWorkbook(ROWS_IN_MEMORY)) {
@@ -61,6 +62,9 @@ final class WorkbookFile {
       properties.setCreated(Optional.of(Date.from(MADE)));
       properties.setModified(Optional.of(Date.from(MADE)));
       Reproducibility.runWithSourceDateEpoch(() -> workbook.write(out));
+    } catch (OpenXML4JRuntimeException e) {
+      // The library logs what its temporary file met, and does not pass it on.
+      throw new IOException("no temporary file can be written; is the disk full?", e);
     }
   }
 }

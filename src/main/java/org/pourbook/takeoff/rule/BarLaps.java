@@ -48,6 +48,21 @@ public final class BarLaps {
     return run.minus(stock.minus(lap).times(lapsIn(run, lap, stock)));
   }
 
+  /**
+   * Returns the shortest piece of a lapped run whose laps do not lie where full lengths first put
+   * them: a piece between two laps holds both, and it is no shorter than the shortest bar.
+   */
+  @Source(
+      rule = "BAR-2",
+      says =
+          "The cut plan may lap a run elsewhere, as often: no piece is under two laps or the"
+              + " Shortest bar, unless full lengths first leave a shorter one.",
+      value = "2 laps",
+      standing = Standing.COMMON_PRACTICE)
+  public static Length shortestPiece(Length lap, Length shortestBar) {
+    return lap.times(2).max(shortestBar);
+  }
+
   /** Returns the stock length taken where none is on offer: 20 ft, of metric bar sizes 6 m. */
   @Source(
       rule = "BAR-2",

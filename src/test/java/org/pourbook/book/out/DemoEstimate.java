@@ -330,6 +330,7 @@ final class DemoEstimate {
     values.put(
         Setting.ORDER_STEP,
         new SettingValue("0.25", "yd3", m3(0.25), Optional.empty(), "Practice!C7"));
+    values.put(Setting.NORTH, new SettingValue("30", "", 30, Optional.empty(), "Practice!C8"));
     return new Practice(values, Map.of(), Map.of());
   }
 
@@ -598,14 +599,28 @@ final class DemoEstimate {
                 new CutResult.Cut(Length.ofInches(48), 1, "BARN F side W1"),
                 new CutResult.Cut(Length.ofInches(1097, 8), 1, "BAKERY S1 side L1")),
             Length.ofInches(25, 4));
+    CutResult.Division division =
+        new CutResult.Division(
+            new CutJob.Run(
+                Length.ofInches(1481, 8),
+                1,
+                Length.ZERO,
+                Length.ofInches(48),
+                1,
+                14,
+                "BAKERY S1 side L1"),
+            List.of(Length.ofInches(1097, 8), Length.ofInches(48)),
+            14);
     return new CutSheet(
         List.of("BAKERY", "BARN"),
         UnitSystem.FT_IN,
         BOARD,
         List.of(pattern),
+        List.of(division),
         money("167.86"),
         money("155.87"),
-        false);
+        false,
+        money("149.90"));
   }
 
   private static List<JobTotals> totals() {

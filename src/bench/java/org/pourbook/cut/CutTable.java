@@ -1,46 +1,54 @@
 package org.pourbook.cut;
 
+import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import org.junit.jupiter.api.Test;
+import java.util.stream.IntStream;
 
-/**
- * Prints how good and how fast the plans are. Not run with the tests; by name: {@code mvn test
- * -Dtest=CutBenchmark}, with {@code -Dprove=true} for the proving planner, {@code -Dseeds=5},
- * {@code -Dlargest=10000} pieces, {@code -Dfamily=SIX_LONG} alone.
- */
-class CutBenchmark {
+/** How good and how fast the plans are, for six families of stock and pieces. */
+public final class CutTable {
   private static final int[][] SIZES = {
     {5, 100}, {10, 100}, {10, 1_000}, {50, 1_000}, {50, 10_000}, {200, 1_000}, {200, 10_000}
   };
 
   private static final ThreadMXBean CPU = ManagementFactory.getThreadMXBean();
 
-  private final CutPlanner planner =
-      Boolean.getBoolean("prove") ? OptimalPlanner.proving() : OptimalPlanner.usual();
-  private final int seeds = Integer.getInteger("seeds", 5);
+  private final PrintStream out;
+  private final CutPlanner planner;
+  private final int seeds;
 
-  @Test
-  void printTheTable() {
-    plan(RandomJobs.job(RandomJobs.Family.SIX_LONG, 50, 1_000, 99));
-    print(
+  private CutTable(PrintStream out, CutPlanner planner, int seeds) {
+    this.out = out;
+    this.planner = planner;
+    this.seeds = seeds;
+  }
+
+  /**
+   * Prints the table: a row for each family, number of lengths and number of pieces.
+   *
+   * @param prove whether to plan as with {@code --prove}
+   * @param largest the most pieces
+   * @param seeds plans a row
+   */
+  public static void print(PrintStream out, boolean prove, int largest, int seeds) {
+    CutPlanner planner = prove ? OptimalPlanner.proving() : OptimalPlanner.usual();
+    CutTable table = new CutTable(out, planner, seeds);
+    table.plan(RandomJobs.job(RandomJobs.Family.SIX_LONG, 50, 1_000, 99));
+    out.println(
         "stock m n | proven avg-gap% worst-gap% worst-gap | saved% against BFD, FFD | median max CPU-ms");
     for (RandomJobs.Family family : RandomJobs.Family.values()) {
-      if (!System.getProperty("family", family.name()).equals(family.name())) {
-        continue;
-      }
       for (int[] size : SIZES) {
-        if (size[1] <= Integer.getInteger("largest", 10_000)) {
-          row(family, size[0], size[1]);
+        if (size[1] <= largest) {
+          table.row(family, size[0], size[1]);
         }
       }
     }
     Runtime runtime = Runtime.getRuntime();
-    print("memory in use " + (runtime.totalMemory() - runtime.freeMemory() >> 20) + " MiB");
+    out.println("memory in use " + (runtime.totalMemory() - runtime.freeMemory() >> 20) + " MiB");
   }
 
   private void row(RandomJobs.Family family, int lengths, int pieces) {
@@ -67,7 +75,7 @@ class CutBenchmark {
       firstFit += ((CutResult.Planned) new FirstFitPlanner().plan(job)).costMicros();
     }
     times.sort(null);
-    print(
+    out.println(
         String.format(
             Locale.ROOT,
             "%-10s %3d %5d | %d/%d %.4f %.4f $%.2f | %.2f %.2f | %d %d",
@@ -87,10 +95,6 @@ class CutBenchmark {
 
   private CutResult.Planned plan(CutJob job) {
     return (CutResult.Planned) planner.plan(job);
-  }
-
-  private static void print(String line) {
-    System.out.println(line);
   }
 
   /**
@@ -143,7 +147,7 @@ class CutBenchmark {
     private static long cheapest(CutModel model, long used) {
       long[] costs = model.cost();
       return Arrays.stream(
-              java.util.stream.IntStream.range(0, costs.length)
+              IntStream.range(0, costs.length)
                   .filter(k -> model.size()[k] >= used)
                   .mapToLong(k -> costs[k])
                   .toArray())
