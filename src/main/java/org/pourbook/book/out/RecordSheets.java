@@ -149,13 +149,8 @@ final class RecordSheets {
   }
 
   private static Fact fact(String job, Setting setting, String of, SettingValue value) {
-    return new Fact(
-        job,
-        setting.label() + of,
-        value.isByRule() ? setting.whenBlank() : value.shown(),
-        value.unit(),
-        value.source(),
-        setting.rule());
+    String shown = value.isByRule() ? setting.whenBlank() : value.shown();
+    return new Fact(job, setting.label() + of, shown, value.unit(), value.source(), setting.rule());
   }
 
   /** A value that is a number is written as one. */

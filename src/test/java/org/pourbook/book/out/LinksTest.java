@@ -33,6 +33,13 @@ class LinksTest {
     demo = DemoOrder.write(folder.resolve("demo.xlsx"));
   }
 
+  /**
+   * What the builder asks for has no rule, and rules of matching tickets are another workbook's.
+   */
+  private static boolean isRule(String rule) {
+    return rule.matches("[A-Z]+-\\d+") && !rule.startsWith("TICK-");
+  }
+
   private static To to(Cell cell) {
     assertEquals(CellType.FORMULA, cell.getCellType(), cell.getAddress() + " " + cell);
     Matcher link = LINK.matcher(cell.getCellFormula());
@@ -51,8 +58,10 @@ class LinksTest {
       int withSettings = 0;
       for (Row row : takeoff.rows()) {
         String rule = takeoff.text(row, "Rule");
-        To toRule = to(takeoff.cell(row, "Rule"));
-        assertEquals(rule, rules.text(rules.sheet().getRow(toRule.first()), "Rule"));
+        if (isRule(rule)) {
+          To toRule = to(takeoff.cell(row, "Rule"));
+          assertEquals(rule, rules.text(rules.sheet().getRow(toRule.first()), "Rule"));
+        }
         To given = to(takeoff.cell(row, "Given"));
         Headed input = Headed.of(workbook.getSheet(given.sheet()));
         String job = takeoff.text(row, "Job");
@@ -79,7 +88,7 @@ class LinksTest {
       Headed rules = Headed.of(workbook.getSheet("Rules"));
       int settings = 0;
       for (Row row : basis.rows()) {
-        if (!basis.text(row, "Job").isEmpty()) {
+        if (isRule(basis.text(row, "Rule"))) {
           Row there = rules.sheet().getRow(to(basis.cell(row, "Rule")).first());
           assertEquals(basis.text(row, "Rule"), rules.text(there, "Rule"));
           settings++;
@@ -90,14 +99,14 @@ class LinksTest {
   }
 
   @Test
-  void everyRuleNamesItsSourceOrIsCommonPractice() throws IOException {
+  void everyPublishedRuleNamesItsSourceAndEveryRuleItsStanding() throws IOException {
     try (XSSFWorkbook workbook = SpreadsheetProgram.open(demo)) {
       Headed rules = Headed.of(workbook.getSheet("Rules"));
       for (Row row : rules.rows()) {
         String standing = rules.text(row, "Standing");
         boolean named = !rules.text(row, "Source").isEmpty();
         assertTrue(
-            named || standing.equals("common practice"),
+            named || !standing.equals("published"),
             () -> rules.text(row, "Rule") + " " + rules.text(row, "Says") + ": " + standing);
         assertTrue(
             standing.matches("published|from memory|common practice"),
