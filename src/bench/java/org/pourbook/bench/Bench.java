@@ -43,6 +43,9 @@ final class Bench implements Callable<Integer> {
       description = "Parts of the table: ${COMPLETION-CANDIDATES}.")
   private List<Part> parts = List.of();
 
+  @Option(names = "--heap", defaultValue = "1g", description = "Memory for a whole run.")
+  private String heap = "";
+
   @Option(names = "--prove", description = "Cut plans by the planner of --prove.")
   private boolean prove;
 
@@ -71,7 +74,7 @@ final class Bench implements Callable<Integer> {
     }
     if (parts.contains(Part.RUNS)) {
       for (int size : jobs) {
-        new WholeRuns(programs, size).print(table);
+        new WholeRuns(programs, heap, size).print(table);
       }
     }
     if (parts.contains(Part.FUNCTIONS)) {

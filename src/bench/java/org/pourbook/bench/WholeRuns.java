@@ -14,12 +14,14 @@ final class WholeRuns {
   private static final int MOST_RECALCULATED = 100;
 
   private final Programs programs;
+  private final String heap;
   private final int jobs;
   private final Path season;
   private final Path order;
 
-  WholeRuns(Programs programs, int jobs) throws IOException {
+  WholeRuns(Programs programs, String heap, int jobs) throws IOException {
     this.programs = programs;
+    this.heap = "-Xmx" + heap;
     this.jobs = jobs;
     this.season = programs.folder().resolve("season-" + jobs + ".xlsx");
     this.order = programs.folder().resolve("order-" + jobs + ".xlsx");
@@ -43,12 +45,12 @@ final class WholeRuns {
     String copy = programs.folder().resolve("copy.xlsx").toString();
     String prices = Programs.PRICES.toString();
     for (int i = 0; i < rounds(); i++) {
-      ours.add(programs.java(Stages.class, "-Xmx1g", season.toString(), prices, order.toString()));
+      ours.add(programs.java(Stages.class, heap, season.toString(), prices, order.toString()));
       floor.add(
-          programs.java(Floor.class, "-Xmx1g", season.toString(), prices, order.toString(), copy));
+          programs.java(Floor.class, heap, season.toString(), prices, order.toString(), copy));
     }
     table.pair(
-        "estimate without cut plans, -Xmx1g",
+        "estimate without cut plans, " + heap,
         size(),
         each(ours, run -> run.stage("all").minus(run.stage("plans").cpu())),
         "bare read and write",

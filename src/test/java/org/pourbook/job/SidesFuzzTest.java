@@ -35,7 +35,7 @@ class SidesFuzzTest {
   private static void check(String text, Sides sides, Shape shape) {
     assertTrue(SidesText.names(shape).containsAll(sides.names()), sides.toString());
     assertTrue(sides.run().stream().allMatch(Length::isPositive), sides.toString());
-    boolean saysNone = text.toUpperCase(Locale.ROOT).contains("NO");
+    boolean saysNone = text.toUpperCase(Locale.ROOT).replace(" ", "").contains("NO");
     assertTrue(saysNone || !sides.isNone(), "\"" + text + "\" names no side");
   }
 }
