@@ -14,7 +14,7 @@ import org.pourbook.plan.Drawing.Words;
 import org.pourbook.plan.Places.Spot;
 import org.pourbook.takeoff.FloorLines;
 
-/** What lies within a section's sides: its name and place, joints, strips. */
+/** What lies within a section's sides: its name and place, its joints and strips. */
 final class FloorMarks {
 
   private static final double NAME_SIZE = 9;
@@ -45,10 +45,17 @@ final class FloorMarks {
       }
       name(spot, x, y);
       openings(spot);
-      strips(spot, lines.middles());
-      new JointMarks(job, page).add(spot, lines.joints());
     } else {
       name(spot, x, y);
+    }
+  }
+
+  /** Puts the numbers of strips and joints, which find room more easily than names do. */
+  void numbers(Spot spot) {
+    if (spot.section().kind().isFloor()) {
+      FloorLines lines = FloorLines.of(job, spot.section());
+      strips(spot, lines.middles());
+      new JointMarks(job, page).add(spot, lines.joints());
     }
   }
 

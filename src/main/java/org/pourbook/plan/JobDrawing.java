@@ -26,6 +26,8 @@ public final class JobDrawing {
     SectionMarks sections = new SectionMarks(takeOff, page);
     spots.forEach(sections::add);
     job.plates().stream().filter(JobDrawing::isPlaced).forEach(p -> plate(takeOff, p, page));
+    FloorMarks floors = new FloorMarks(job, page);
+    spots.forEach(floors::numbers);
     foot.add(page);
     north.ifPresent(arrow -> arrow.add(page));
     return new Drawing(job.code(), job.description(), page.marks());

@@ -101,6 +101,9 @@ final class JointMarks {
     }
     double x = line.x1M() + spot.dxM();
     double y = line.y1M() + spot.dyM();
+    if (spot.section().partOf().isPresent()) {
+      return choices;
+    }
     if (words.degrees() != 0 && y > spot.mostY() - STRAIGHT_M) {
       choices.add(words.turned(0).at(page.x(x), page.y(y) - BEYOND));
     } else if (words.degrees() == 0 && x > spot.mostX() - STRAIGHT_M) {

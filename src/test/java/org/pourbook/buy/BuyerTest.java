@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.pourbook.cut.FirstFitPlanner;
+import org.pourbook.job.ChangeState;
 import org.pourbook.job.ExtraKind;
 import org.pourbook.job.Placing;
 import org.pourbook.job.Setting;
@@ -90,6 +91,10 @@ class BuyerTest {
         List.of("Open change C2 of A, not in this order: a second drain"),
         buy(prices, nuts(9).openChange("C2", "a second drain")).orders().get(0).notes());
     assertEquals(List.of(), buy(prices, nuts(9)).orders().get(0).notes());
+    for (ChangeState state : List.of(ChangeState.TAKEN_UP, ChangeState.DECLINED)) {
+      Given job = nuts(9).change("C1", "a drain", state);
+      assertEquals(List.of(), buy(prices, job).orders().get(0).notes(), state.label());
+    }
   }
 
   private static Given nuts(double many) {

@@ -117,8 +117,12 @@ final class Given {
 
   /** Adds a change that no section has taken up. */
   Given openChange(String change, String what) {
+    return change(change, what, ChangeState.OPEN);
+  }
+
+  Given change(String change, String what, ChangeState state) {
     Optional<String> none = Optional.empty();
-    changes.add(new Change(change, Optional.empty(), "", what, none, ChangeState.OPEN, HERE));
+    changes.add(new Change(change, Optional.empty(), "", what, none, state, HERE));
     return this;
   }
 

@@ -106,7 +106,7 @@ class TakeOffsTest {
   void anOpenChangeIsTheFirstCaution() {
     Job job =
         new SiteJob()
-            .with(slab("A"))
+            .with(slab("A").thick("3"))
             .with(change("C1", ChangeState.DECLINED))
             .with(change("C2", ChangeState.OPEN))
             .build();
@@ -192,7 +192,7 @@ class TakeOffsTest {
             .with(Setting.EDGE_COVER, "2")
             .with(Setting.TOP_COVER, "1")
             .with(Setting.TOP_COVER_OUTSIDE, "1")
-            .with(slab("A").bars("#4", "18").joints(JointSpacing.NONE))
+            .with(slab("A").size(feet(36), feet(10)).bars("#4", "18").joints(JointSpacing.NONE))
             .with(slab("B").thick("8").joints(new JointSpacing(false, Optional.of(feet(19)))));
 
     // No bars outside; 36 ft of floor without a joint; 19 ft is over 18 though 36 x 8 in is 24 ft
@@ -218,6 +218,10 @@ class TakeOffsTest {
             .build();
 
     assertEquals(List.of(), CodeCautions.of(job).cautions());
+    Job barred = new SiteJob().with(slab("A").bars("#4", "18")).build();
+    assertEquals(List.of(), CodeCautions.of(barred).cautions());
+    Job plain = new SiteJob().with(Setting.EDGE_COVER, "2").with(slab("A")).build();
+    assertEquals(List.of(), CodeCautions.of(plain).cautions());
   }
 
   @Test

@@ -1,0 +1,233 @@
+package org.pourbook.takeoff;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.pourbook.takeoff.SiteJob.SectionBuilder.bare;
+import static org.pourbook.takeoff.SiteJob.SectionBuilder.recess;
+import static org.pourbook.takeoff.SiteJob.SectionBuilder.slab;
+import static org.pourbook.takeoff.SiteJob.SectionBuilder.thickening;
+import static org.pourbook.takeoff.SiteJob.feet;
+import static org.pourbook.takeoff.SiteJob.inches;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.pourbook.job.Kind;
+import org.pourbook.job.Placing;
+import org.pourbook.job.Plate;
+import org.pourbook.job.Position;
+import org.pourbook.job.Shape;
+import org.pourbook.job.Sides;
+import org.pourbook.plan.Drawing;
+import org.pourbook.plan.Drawing.Stroke;
+import org.pourbook.plan.JobDrawing;
+
+/** What the marks of a plan stand for, and that they are in nobody's way. */
+class PlanMarksTest {
+
+  /** The legend's strokes lie below it, above one or two lines of notes [pt]. */
+  private static final double FOOT = 58;
+
+  private static final SiteJob L =
+      new SiteJob()
+          .with(
+              slab("A")
+                  .shape(
+                      Plan.outline(
+                          Plan.ring(0, 0, 36, 0, 36, 14, 24, 14, 24, 24, 0, 24),
+                          Plan.box(12, 10, 3, 3)))
+                  .edge("16", "12", Sides.ALL));
+
+  private static Drawing drawn(SiteJob job) {
+    return JobDrawing.of(TakeOffs.of(job.build(), Offer.NOTHING));
+  }
+
+  private static List<Drawing.Line> lines(Drawing drawing, Stroke stroke) {
+    return drawing.marks().stream()
+        .filter(Drawing.Line.class::isInstance)
+        .map(Drawing.Line.class::cast)
+        .filter(line -> line.stroke() == stroke && line.y1() < Drawing.HEIGHT - FOOT)
+        .toList();
+  }
+
+  private static List<Drawing.Words> words(Drawing drawing) {
+    return drawing.marks().stream()
+        .filter(Drawing.Words.class::isInstance)
+        .map(Drawing.Words.class::cast)
+        .toList();
+  }
+
+  private static List<String> texts(Drawing drawing) {
+    return words(drawing).stream().map(Drawing.Words::text).toList();
+  }
+
+  private static double length(Drawing.Line line) {
+    double dx = line.x2() - line.x1();
+    double dy = line.y2() - line.y1();
+    return Math.sqrt(dx * dx + dy * dy);
+  }
+
+  /** The bottom of the edge, 1 ft in: shorter at outside corners, longer at re-entrant ones. */
+  @Test
+  void theInnerLineOfAnEdgeIsMitred() {
+    Drawing drawing = drawn(L);
+    double perFoot = length(lines(drawing, Stroke.FORMED).get(0)) / 36;
+    double[] inner =
+        lines(drawing, Stroke.TURNED_DOWN).stream().mapToDouble(l -> length(l) / perFoot).toArray();
+
+    double[] expected = {34, 12, 12, 10, 22, 22, 5, 5, 5, 5};
+    assertEquals(expected.length, inner.length);
+    for (int i = 0; i < expected.length; i++) {
+      assertEquals(expected[i], inner[i], 1e-9, "side " + i);
+    }
+  }
+
+  @Test
+  void sidesAgainstConcreteAndPartsBelowAreTold() {
+    Shape.Ring ring = Plan.ring(0, 0, 20, 0, 20, 12, 0, 12);
+    Shape.Point first = ring.points().get(0);
+    Shape.Point existing =
+        new Shape.Point(first.name(), first.x(), first.y(), Shape.SideMark.EXISTING);
+    List<Shape.Point> points = List.of(existing, ring.points().get(1), ring.points().get(2));
+    SiteJob job =
+        new SiteJob()
+            .with(slab("A").shape(Plan.outline(new Shape.Ring(points))))
+            .with(thickening("T", "A").size(feet(4), feet(1)).at(feet(12), feet(2)).thick("12"));
+    Drawing drawing = drawn(job);
+
+    assertEquals(1, lines(drawing, Stroke.EXISTING).size());
+    assertEquals(2, lines(drawing, Stroke.FORMED).size());
+    assertEquals(4, lines(drawing, Stroke.BELOW).size());
+    assertTrue(texts(drawing).contains("against existing concrete"));
+    assertTrue(texts(drawing).contains("thickening, footing"));
+    assertTrue(!texts(drawing).contains("plate with bolts"), "the legend tells what is drawn");
+  }
+
+  @Test
+  void aPierIsARing() {
+    Drawing drawing =
+        drawn(
+            new SiteJob()
+                .with(bare("P", Kind.PIER).shape(new Shape.Round(feet(2))).thick("36").count(3)));
+    List<Drawing.Line> ring = lines(drawing, Stroke.SIDE);
+
+    double around = ring.stream().mapToDouble(PlanMarksTest::length).sum();
+    double across = ring.stream().mapToDouble(Drawing.Line::x1).max().orElseThrow();
+    across -= ring.stream().mapToDouble(Drawing.Line::x1).min().orElseThrow();
+    // 48 chords of a circle: 0.07 % short
+    assertEquals(Math.PI, around / across, 0.003);
+    assertTrue(texts(drawing).contains("P × 3, 36\""), "" + texts(drawing));
+  }
+
+  @Test
+  void thePourIsToldWhereThereAreSeveral() {
+    SiteJob job =
+        new SiteJob()
+            .with(SiteJob.pour(1, Placing.CHUTE))
+            .with(SiteJob.pour(2, Placing.CHUTE))
+            .with(slab("A").pour(2));
+
+    assertTrue(texts(drawn(job)).contains("A, 4\", pour 2"), "" + texts(drawn(job)));
+  }
+
+  /** Words on a page with room for them all: none over another. */
+  @Test
+  void wordsStandClearOfEachOther() {
+    SiteJob house = new SiteJob().with(slab("A").size(feet(40), feet(26)));
+    house.with(recess("R", "A", inches("6")).size(feet(10), feet(8)).at(feet(24), feet(6)));
+    for (Drawing drawing : List.of(drawn(L), drawn(house))) {
+      List<Drawing.Words> all = words(drawing);
+      for (int i = 0; i < all.size(); i++) {
+        double[] box = box(all.get(i));
+        for (int j = 0; j < i; j++) {
+          double[] other = box(all.get(j));
+          boolean clear =
+              box[0] >= other[2] || other[0] >= box[2] || box[1] >= other[3] || other[1] >= box[3];
+          assertTrue(clear, all.get(i) + " over " + all.get(j));
+        }
+      }
+    }
+  }
+
+  /** Left, top, right, bottom of words that lie level or upright. */
+  private static double[] box(Drawing.Words words) {
+    boolean level = Math.abs(words.degrees()) < 1;
+    double across = (level ? words.width() : words.height()) / 2;
+    double up = (level ? words.height() : words.width()) / 2;
+    double middle =
+        words.anchor() == Drawing.Anchor.START ? words.x() + words.width() / 2 : words.x();
+    return new double[] {middle - across, words.y() - up, middle + across, words.y() + up};
+  }
+
+  @Test
+  void oneJointOfALineTellsItsPlace() {
+    // an opening cuts the joint along Y = 10 in two
+    SiteJob job =
+        new SiteJob()
+            .with(
+                slab("A")
+                    .shape(
+                        Plan.outline(
+                            Plan.ring(0, 0, 40, 0, 40, 20, 0, 20), Plan.box(18, 8, 4, 4))));
+    List<String> places =
+        texts(drawn(job)).stream().filter(text -> text.matches("\\d+: .*")).toList();
+
+    assertEquals(
+        places.stream().map(text -> text.replaceAll("^\\d+: ", "")).distinct().count(),
+        places.size(),
+        "" + places);
+  }
+
+  @Test
+  void manyPlatesWithoutAPlaceAreCutShort() {
+    SiteJob job = new SiteJob().with(slab("A"));
+    for (int i = 0; i < 20; i++) {
+      job.with(BoltTakeoffTest.plate("1/2 x 10", feet(8), Optional.empty(), 1));
+    }
+    List<String> texts = texts(drawn(job));
+
+    assertTrue(texts.contains("More bolts and joints are on sheets Bolts and Joints."));
+  }
+
+  /** 24 ft in two pieces, up the sheet from X = 2 ft: the bolts of both lie on its line. */
+  @Test
+  void theBoltsOfALaterPieceGoOnWhereTheFirstEnds() {
+    Plate plain = BoltTakeoffTest.plate("1/2 x 10", feet(24), Optional.of(feet(4)), 1);
+    for (double degrees : new double[] {0, 90}) {
+      SiteJob job = new SiteJob().with(slab("A").size(feet(30), feet(30)));
+      Drawing drawing = drawn(job.with(placed(plain, degrees)));
+      double perFoot = length(lines(drawing, Stroke.FORMED).get(0)) / 30;
+      double[] at =
+          drawing.marks().stream()
+              .filter(Drawing.Dot.class::isInstance)
+              .map(Drawing.Dot.class::cast)
+              .filter(dot -> dot.y() < Drawing.HEIGHT - FOOT)
+              .mapToDouble(dot -> degrees == 0 ? dot.x() : -dot.y())
+              .map(where -> where / perFoot)
+              .toArray();
+
+      // pieces of 16 and 8 ft: 9 in from the ends of each
+      assertEquals(8, at.length);
+      assertEquals(24 - 1.5, at[7] - at[0], 1e-9);
+      assertEquals(1.5, at[5] - at[4], 1e-9);
+    }
+  }
+
+  private static Plate placed(Plate plate, double degrees) {
+    return new Plate(
+        plate.code(),
+        plate.section(),
+        plate.length(),
+        plate.count(),
+        plate.bolt(),
+        plate.spacing(),
+        plate.thickness(),
+        plate.projection(),
+        plate.pieceLength(),
+        plate.width(),
+        Optional.of(new Position(feet(2), feet(2))),
+        OptionalDouble.of(degrees),
+        plate.place());
+  }
+}
