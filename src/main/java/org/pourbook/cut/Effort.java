@@ -10,7 +10,7 @@ package org.pourbook.cut;
  * @param purchases tried as fixed stock to dive into
  * @param roundings tried on a relaxation whose plan would be the proof
  * @param branches of the search over numbers of boards
- * @param divisions plans made to choose where the joints of runs lie, of a job of few lengths
+ * @param runs how far to look where the joints of runs lie
  * @param steps additions of the inner loops after the first relaxation, about a nanosecond each
  */
 record Effort(
@@ -21,16 +21,27 @@ record Effort(
     int purchases,
     int roundings,
     int branches,
-    int divisions,
+    Runs runs,
     long steps) {
+  /**
+   * How far to look where the joints of runs lie.
+   *
+   * @param gatherings times that divisions are gathered, each with what the best plan leaves over
+   * @param divisions of all kinds together, where lengths are not few
+   * @param plans made besides those that the linear program over divisions suggests, of a job of
+   *     few lengths
+   */
+  record Runs(int gatherings, int divisions, int plans) {}
+
   static final Effort USUAL =
-      new Effort(100_000, 2_000, 20_000, 20_000, 30, 8, 30, 40, 1_500_000_000L);
+      new Effort(100_000, 2_000, 20_000, 20_000, 30, 8, 30, new Runs(1, 60, 0), 1_500_000_000L);
   static final Effort PROVING =
-      new Effort(100_000, 4_000, 50_000, 40_000, 60, 20, 3_000, 400, 10_000_000_000L);
+      new Effort(
+          100_000, 4_000, 50_000, 40_000, 60, 20, 3_000, new Runs(4, 160, 400), 10_000_000_000L);
 
   /** Returns the effort of one of many plans. */
   Effort quick() {
-    return new Effort(sums, 200, pivots, columns, 5, 3, 5, 0, steps / 50);
+    return new Effort(sums, 200, pivots, columns, 5, 3, 5, runs, steps / 50);
   }
 
   /** Counts steps down; the only thing here that changes. */

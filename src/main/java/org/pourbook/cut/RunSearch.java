@@ -21,13 +21,10 @@ import org.jspecify.annotations.Nullable;
  * Full lengths first stand where nothing is found that is cheaper.
  */
 final class RunSearch {
-  /** Times that divisions are gathered, each time with what the best plan leaves over. */
-  private static final int GATHERINGS = 4;
-
-  /** Divisions of all kinds together, where lengths are not few. */
-  private static final int DIVISIONS = 160;
-
   private static final int LEAST_DIVISIONS = 12;
+
+  /** Ways to round the linear program over divisions. */
+  private static final int ROUNDINGS = 3;
 
   /** A plan of so many lengths counts as one; of more it takes longer, so fewer are made. */
   private static final int LENGTHS = 40;
@@ -76,18 +73,20 @@ final class RunSearch {
   }
 
   private void run(long boundMicros) {
-    for (int gathering = 0; gathering < GATHERINGS && cost() > boundMicros; gathering++) {
+    for (int gathering = 0;
+        gathering < effort.runs().gatherings() && cost() > boundMicros;
+        gathering++) {
       RunChoice before = best;
       List<List<List<Long>>> divisions = divisions();
       Optional<RunRelaxation.Result> lp = RunRelaxation.solve(job, kinds, divisions, effort);
       if (lp.isPresent() && attainable(lp.get().costMicros()) >= cost()) {
         return;
       }
-      int left = Math.max(10, effort.divisions() * LENGTHS / Math.max(LENGTHS, lengths(divisions)));
       double[][] times = lp.map(RunRelaxation.Result::times).orElse(new double[kinds.size()][]);
-      for (int way = 0; way < 3 && lp.isPresent() && left > 0 && cost() > boundMicros; way++) {
-        left -= tries(rounded(divisions, times, way)) ? 1 : 0;
+      for (int way = 0; way < ROUNDINGS && lp.isPresent() && cost() > boundMicros; way++) {
+        tries(rounded(divisions, times, way));
       }
+      int left = effort.runs().plans() * LENGTHS / Math.max(LENGTHS, lengths(divisions));
       while (left > 0 && cost() > boundMicros) {
         int made = improve(divisions, times, left);
         left = made > 0 ? left - made : 0;
@@ -116,7 +115,7 @@ final class RunSearch {
       marks.addAll(RunMarks.of(job, plan));
     }
     marks.addAll(RunMarks.of(job, pieces));
-    int most = Math.max(LEAST_DIVISIONS, DIVISIONS / kinds.size());
+    int most = Math.max(LEAST_DIVISIONS, effort.runs().divisions() / kinds.size());
     List<List<List<Long>>> divisions = new ArrayList<>();
     for (int r = 0; r < kinds.size(); r++) {
       Set<List<Long>> all = new LinkedHashSet<>(best.times().get(r).keySet());
