@@ -223,6 +223,7 @@ final class CutPurchases {
               run.joints(),
               run.lap(),
               run.shortest(),
+              run.longest(),
               run.courses(),
               run.count(),
               piece.goesTo(shared));

@@ -51,17 +51,18 @@ final class CutRuns {
       throw new IllegalStateException("a run lacks some of its pieces: " + joined);
     }
     return new CutJob.Run(
-        uncut(joined, longest, step),
+        uncut(joined, longest.min(joined.longest()), step),
         joined.joints(),
         joined.lap(),
         joined.shortest().roundedDownTo(step),
+        joined.longest(),
         joined.courses(),
         pieces / each,
         Integer.toString(index));
   }
 
   /**
-   * A run as long as whole pieces of the longest stock, but for steps, is these: nothing is cut.
+   * A run as long as whole pieces of the longest length, but for steps, is these: nothing is cut.
    */
   private static Length uncut(Joined joined, Length longest, Length step) {
     long pieces = joined.joints() + 1L;

@@ -47,6 +47,7 @@ public record CutJob(
    *
    * @param length of the run in place
    * @param shortest no piece is shorter
+   * @param longest no piece is longer, whatever the stock
    * @param courses boards that lie side by side and are joined at the same places
    * @param count runs, each of that many courses
    */
@@ -55,6 +56,7 @@ public record CutJob(
       int joints,
       Length lap,
       Length shortest,
+      Length longest,
       int courses,
       int count,
       String goesTo) {

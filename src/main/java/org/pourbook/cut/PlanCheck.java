@@ -11,9 +11,9 @@ final class PlanCheck {
 
   /**
    * Returns the plan when it holds: every run is divided into as many pieces as it has, none under
-   * its shortest, together as long as the run with its laps; every piece is cut, at its length on
-   * the step and for its place, no stock is over its length with its kerfs or over its limit, and
-   * the cost adds up.
+   * its shortest or over its longest, together as long as the run with its laps; every piece is
+   * cut, at its length on the step and for its place, no stock is over its length with its kerfs or
+   * over its limit, and the cost adds up.
    *
    * @throws IllegalStateException on a defect
    */
@@ -47,6 +47,7 @@ final class PlanCheck {
       Length sum = Length.ZERO;
       for (Length piece : division.pieces()) {
         require(!piece.isLessThan(run.shortest()), "a piece of a run is too short");
+        require(!piece.isMoreThan(run.longest()), "a piece of a run is too long");
         sum = sum.plus(piece);
       }
       require(sum.equals(run.total().roundedUpTo(job.step())), "a run is not as long as it is");

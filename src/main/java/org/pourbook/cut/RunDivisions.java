@@ -49,6 +49,9 @@ final class RunDivisions {
         wholes.add(length);
       }
     }
+    if (kind.longest() <= kind.most()) {
+      wholes.add(kind.longest());
+    }
     return wholes;
   }
 

@@ -13,33 +13,29 @@ import java.util.Optional;
  * @param total of the pieces of one course
  * @param pieces of one course
  * @param shortest no piece is shorter
- * @param longest no piece is longer: the longest stock there is
+ * @param longest no piece is longer, and no stock
  * @param runs of the job, in its order
  */
 record RunKind(
     long total, int pieces, long shortest, long longest, int courses, List<CutJob.Run> runs) {
 
-  private record Key(long total, int pieces, long shortest, int courses) {}
+  private record Key(long total, int pieces, long shortest, long longest, int courses) {}
 
   /** Returns the kinds in the order in which the job first has them. */
   static List<RunKind> of(CutJob job) {
     Map<Key, List<CutJob.Run>> runs = new LinkedHashMap<>();
     long step = job.step().nanometres();
+    long stock = longestStock(job);
     for (CutJob.Run run : job.runs()) {
       Key key =
           new Key(
               run.total().roundedUpTo(job.step()).nanometres(),
               run.pieces(),
               Math.max(step, run.shortest().roundedUpTo(job.step()).nanometres()),
+              Math.min(stock, run.longest().roundedDownTo(job.step()).nanometres()),
               run.courses());
       runs.computeIfAbsent(key, k -> new ArrayList<>()).add(run);
     }
-    long longest =
-        job.stock().stream()
-            .filter(stock -> stock.limit() > 0)
-            .mapToLong(stock -> stock.length().roundedDownTo(job.step()).nanometres())
-            .max()
-            .orElse(0);
     List<RunKind> kinds = new ArrayList<>();
     runs.forEach(
         (key, of) ->
@@ -48,10 +44,18 @@ record RunKind(
                     key.total(),
                     key.pieces(),
                     key.shortest(),
-                    longest,
+                    key.longest(),
                     key.courses(),
                     List.copyOf(of))));
     return kinds;
+  }
+
+  private static long longestStock(CutJob job) {
+    return job.stock().stream()
+        .filter(stock -> stock.limit() > 0)
+        .mapToLong(stock -> stock.length().roundedDownTo(job.step()).nanometres())
+        .max()
+        .orElse(0);
   }
 
   /** Returns how many runs there are, each of {@link #courses}. */

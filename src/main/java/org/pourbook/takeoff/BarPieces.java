@@ -47,7 +47,7 @@ final class BarPieces {
       return;
     }
     Length shortest = BarLaps.shortestPiece(lap, steel.setting(Setting.SHORTEST_BAR)).min(last);
-    Optional<Joined> joined = Optional.of(new Joined(run, laps, lap, shortest, 1));
+    Optional<Joined> joined = Optional.of(new Joined(run, laps, lap, shortest, stock, 1));
     cut(bar, stock, laps * count, goesTo, "", joined);
     cut(bar, last, count, goesTo, "", joined);
   }

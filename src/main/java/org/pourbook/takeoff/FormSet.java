@@ -39,7 +39,8 @@ record FormSet(
     BoardStack stack = lumber.stack(run.face());
     Length board = BoardLength.of(run.length(), stack.thickness(), run.end());
     Length shortest = practice.length(Setting.SHORTEST_BOARD);
-    List<Length> pieces = BoardPieces.of(board, lumber.longest(stack), shortest);
+    Length longest = lumber.longest(stack);
+    List<Length> pieces = BoardPieces.of(board, longest, shortest);
     int butts = run.bend().isRound() ? pieces.size() : pieces.size() - 1;
     Length spacing =
         FormStakes.spacing(
@@ -48,18 +49,18 @@ record FormSet(
             practice.length(Setting.STAKE_SPACING_HIGH));
     int stakes = FormStakes.count(run.length(), spacing, butts);
     int braces = FormBraces.count(run.face(), stakes);
-    Optional<Joined> joined = joined(stack, board, pieces, shortest);
+    Optional<Joined> joined = joined(stack, board, pieces, shortest, longest);
     return new FormSet(run, sides, stack, board, pieces, joined, butts, spacing, stakes, braces);
   }
 
   private static Optional<Joined> joined(
-      BoardStack stack, Length board, List<Length> pieces, Length shortest) {
+      BoardStack stack, Length board, List<Length> pieces, Length shortest, Length longest) {
     if (pieces.size() == 1 || stack.boards().stream().distinct().count() > 1) {
       return Optional.empty();
     }
     Length least = pieces.stream().reduce(shortest, Length::min);
     int courses = stack.boards().size();
-    return Optional.of(new Joined(board, pieces.size() - 1, Length.ZERO, least, courses));
+    return Optional.of(new Joined(board, pieces.size() - 1, Length.ZERO, least, longest, courses));
   }
 
   /** Returns how many boards stand one above the other. */

@@ -10,6 +10,8 @@ import org.pourbook.measure.Length;
  * @param joints butts or laps
  * @param lap by which two pieces overlap; zero where they are butted
  * @param shortest no piece is shorter
+ * @param longest no piece is longer: the stock by which the joints were counted
  * @param courses boards one above the other, joined at the same places
  */
-public record Joined(Length length, int joints, Length lap, Length shortest, int courses) {}
+public record Joined(
+    Length length, int joints, Length lap, Length shortest, Length longest, int courses) {}

@@ -29,7 +29,8 @@ class RunOrdersTest {
 
   /** A run of 24 ft as take-off lists it: 16 ft and 8 ft. */
   private static Given run(String code, int courses, int count) {
-    Joined joined = new Joined(Length.ofFeet(24), 1, Length.ZERO, Length.ofFeet(4), courses);
+    Joined joined =
+        new Joined(Length.ofFeet(24), 1, Length.ZERO, Length.ofFeet(4), Length.ofFeet(16), courses);
     return job(code)
         .pour("2027-04-13")
         .joined(Material.FORM_BOARD, "2x6", Length.ofFeet(16), count, "F side L1", joined)
@@ -76,12 +77,21 @@ class RunOrdersTest {
 
   @Test
   void listedPiecesAreGatheredToRuns() {
-    Joined joined = new Joined(Length.ofFeet(50), 2, Length.ofFeet(2), Length.ofFeet(4), 1);
+    Joined joined =
+        new Joined(Length.ofFeet(50), 2, Length.ofFeet(2), Length.ofFeet(4), Length.ofFeet(20), 1);
     List<CutJob.Run> runs =
         CutRuns.of(List.of(piece(20, 6, joined), piece(14, 3, joined)), Length.ofFeet(20), STEP);
     assertEquals(
         List.of(
-            new CutJob.Run(Length.ofFeet(50), 2, Length.ofFeet(2), Length.ofFeet(4), 1, 3, "0")),
+            new CutJob.Run(
+                Length.ofFeet(50),
+                2,
+                Length.ofFeet(2),
+                Length.ofFeet(4),
+                Length.ofFeet(20),
+                1,
+                3,
+                "0")),
         runs);
   }
 
@@ -90,7 +100,7 @@ class RunOrdersTest {
     // Two bars of 6 m and a lap of 600 mm: 11.4 m; on steps of 1/16 in a bar is 5999.1625 mm.
     Length bar = Length.ofMillimetres(6000);
     Joined joined =
-        new Joined(Length.ofMillimetres(11_400), 1, Length.ofMillimetres(600), Length.ZERO, 1);
+        new Joined(Length.ofMillimetres(11_400), 1, Length.ofMillimetres(600), Length.ZERO, bar, 1);
     List<PieceNeed> needs =
         List.of(new PieceNeed(Material.BAR.of("10M"), bar, 2, "F", "", 1, Optional.of(joined)));
     List<CutJob.Run> runs =
@@ -98,9 +108,21 @@ class RunOrdersTest {
     assertEquals(bar.roundedDownTo(STEP).times(2), runs.get(0).total());
   }
 
+  /** Bars of 6 m lapped twice, with 12 m of the usual stock beside them: see the test above. */
+  @Test
+  void aRunOfWholePiecesNoLongerThanItsJointsWereCountedByIsNotShortOfSteps() {
+    Length bar = Length.ofMillimetres(6000);
+    Joined joined =
+        new Joined(Length.ofMillimetres(11_400), 1, Length.ofMillimetres(600), Length.ZERO, bar, 1);
+    PieceNeed need = new PieceNeed(Material.BAR.of("10M"), bar, 2, "F", "", 1, Optional.of(joined));
+    List<CutJob.Run> runs = CutRuns.of(List.of(ofJob(need)), bar.times(2), STEP);
+    assertEquals(bar.roundedDownTo(STEP).times(2), runs.get(0).total());
+  }
+
   @Test
   void aRunThatLacksPiecesIsADefect() {
-    Joined joined = new Joined(Length.ofFeet(30), 1, Length.ZERO, Length.ofFeet(4), 1);
+    Joined joined =
+        new Joined(Length.ofFeet(30), 1, Length.ZERO, Length.ofFeet(4), Length.ofFeet(20), 1);
     List<CutPiece> pieces = List.of(piece(20, 2, joined), piece(10, 1, joined));
     assertThrows(IllegalStateException.class, () -> CutRuns.of(pieces, Length.ofFeet(20), STEP));
   }

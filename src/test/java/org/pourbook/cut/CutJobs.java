@@ -7,6 +7,10 @@ import org.pourbook.measure.Length;
 /** Builds cut jobs in sixteenths of an inch and cents. */
 final class CutJobs {
   static final Length STEP = Length.ofInches(1, 16);
+
+  /** Longer than any stock. */
+  static final long ANY = 1_000_000;
+
   private final List<CutJob.Piece> pieces = new ArrayList<>();
   private final List<CutJob.Run> runs = new ArrayList<>();
   private final List<CutJob.Stock> stock = new ArrayList<>();
@@ -28,12 +32,26 @@ final class CutJobs {
 
   CutJobs run(
       long sixteenths, int joints, long lap, long shortest, int courses, int count, String goesTo) {
+    return run(sixteenths, joints, lap, shortest, ANY, courses, count, goesTo);
+  }
+
+  /** Adds runs whose pieces are no longer than {@code longest}, whatever the stock. */
+  CutJobs run(
+      long sixteenths,
+      int joints,
+      long lap,
+      long shortest,
+      long longest,
+      int courses,
+      int count,
+      String goesTo) {
     runs.add(
         new CutJob.Run(
             STEP.times(sixteenths),
             joints,
             STEP.times(lap),
             STEP.times(shortest),
+            STEP.times(longest),
             courses,
             count,
             goesTo));

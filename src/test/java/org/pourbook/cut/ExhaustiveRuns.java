@@ -49,6 +49,8 @@ final class ExhaustiveRuns {
         run.shortest().nanometres() / step,
         new ArrayList<>(),
         divisions);
+    long longest = run.longest().nanometres() / step;
+    divisions.removeIf(division -> division.get(0) > longest);
     Set<List<Long>> after = new HashSet<>();
     for (List<Long> choice : before) {
       for (List<Long> division : divisions) {

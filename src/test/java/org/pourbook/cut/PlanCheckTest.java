@@ -99,7 +99,12 @@ class PlanCheckTest {
 
   @Test
   void aPieceUnderTheShortestIsADefect() {
-    refusedRun("too short", divided(790, 210));
+    refusedRun("too short", divided(755, 245));
+  }
+
+  @Test
+  void aPieceOverTheLongestIsADefect() {
+    refusedRun("too long", divided(770, 230));
   }
 
   @Test
@@ -127,8 +132,9 @@ class PlanCheckTest {
         new Planned(plan.patterns(), 6_000_000, 5_000_000, plan.divisions(), 5_500_000));
   }
 
-  /** 980 in two pieces that lap by 20, none under 250. */
-  private final CutJob runs = new CutJobs().stock(feet(8), 600).run(980, 1, 20, 250, 1).build();
+  /** 980 in two pieces that lap by 20, none under 250 or over 760. */
+  private final CutJob runs =
+      new CutJobs().stock(feet(8), 600).run(980, 1, 20, 250, 760, 1, 1, "run0").build();
 
   private Planned divided(long... pieces) {
     List<Length> lengths = LongStream.of(pieces).mapToObj(CutJobs.STEP::times).toList();

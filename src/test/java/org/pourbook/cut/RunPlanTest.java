@@ -70,6 +70,21 @@ class RunPlanTest {
     assertTrue(pieces(plan.divisions().get(0)).stream().allMatch(piece -> piece >= feet(4)));
   }
 
+  /** A run of 50 ft was given two laps for bars of 20 ft: 40 + 10 + 4 would be a lap too many. */
+  @Test
+  void noPieceIsLongerThanTheJointsWereCountedBy() {
+    CutJob job =
+        new CutJobs()
+            .stock(feet(20), 1000)
+            .stock(feet(40), 1800)
+            .run(feet(50), 2, feet(2), feet(4), feet(20), 1, 1, "mat")
+            .build();
+    CutResult.Planned plan = planned(job);
+    assertEquals(28_000_000, plan.costMicros());
+    assertTrue(pieces(plan.divisions().get(0)).stream().allMatch(piece -> piece <= feet(20)));
+    assertTrue(plan.isProvenAnywhere());
+  }
+
   @Test
   void coursesAreButtedAtTheSamePlaces() {
     CutJob job =

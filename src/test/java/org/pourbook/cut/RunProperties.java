@@ -74,7 +74,7 @@ class RunProperties {
     return result instanceof CutResult.Planned plan ? plan.costMicros() : Long.MAX_VALUE;
   }
 
-  /** One to three runs of two or three pieces beside up to four pieces. */
+  /** One to three runs of two or three pieces, some capped, beside up to four pieces. */
   private static CutJob job(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     CutJobs job = new CutJobs().kerf(random.nextInt(3));
@@ -90,6 +90,9 @@ class RunProperties {
     for (int i = random.nextInt(3); i > 0; i--) {
       job.piece(3 + random.nextInt(9), 1 + random.nextInt(2), "p" + i);
     }
+    SplittableRandom caps = new SplittableRandom(~seed);
+    long cap = caps.nextInt(3) == 0 ? longest - caps.nextInt(5) : CutJobs.ANY;
+    longest = Math.min(longest, cap);
     boolean chain = random.nextInt(3) == 0;
     int runs = chain ? 3 : 1 + random.nextInt(2);
     for (int i = 0; i < runs; i++) {
@@ -99,7 +102,7 @@ class RunProperties {
       long most = (joints + 1) * longest - joints * lap;
       long length = most - random.nextInt((int) longest - 2);
       int courses = chain || random.nextInt(4) > 0 ? 1 : 2;
-      job.run(length, joints, lap, shortest, courses, 1, "run" + i);
+      job.run(length, joints, lap, shortest, cap, courses, 1, "run" + i);
     }
     return job.build();
   }

@@ -117,7 +117,8 @@ class FormTakeoffTest {
   @Test
   void buttedBoardsSayWhatRunTheyArePiecesOf() {
     Part part = FormTakeoff.of(new SiteJob().with(FLOOR).build(), Shelf.empty());
-    Joined l1 = new Joined(feet(24).plus(Length.ofInches(3, 2)), 1, Length.ZERO, feet(4), 1);
+    Joined l1 =
+        new Joined(feet(24).plus(Length.ofInches(3, 2)), 1, Length.ZERO, feet(4), feet(16), 1);
     assertEquals(List.of(l1, l1), joined(part, "side L1"));
 
     // Two courses of one size are one run, butted at the same places.

@@ -59,7 +59,13 @@ class SteelTakeoffTest {
   void thePiecesOfALappedRunSayWhatRunTheyAreOf() {
     slab24x16();
     Joined joined =
-        new Joined(Length.ofInches(282), 1, Length.ofInches(29), Length.ofInches(58), 1);
+        new Joined(
+            Length.ofInches(282),
+            1,
+            Length.ofInches(29),
+            Length.ofInches(58),
+            Length.ofFeet(20),
+            1);
     List<PieceNeed> lapped =
         job.takeOff().pieces().stream().filter(piece -> piece.joined().isPresent()).toList();
     assertEquals(

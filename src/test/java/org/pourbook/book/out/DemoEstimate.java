@@ -606,6 +606,7 @@ final class DemoEstimate {
                 1,
                 Length.ZERO,
                 Length.ofInches(48),
+                Length.ofFeet(16),
                 1,
                 14,
                 "BAKERY S1 side L1"),
