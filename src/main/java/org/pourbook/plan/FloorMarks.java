@@ -21,7 +21,10 @@ final class FloorMarks {
   private static final double SIZE = 7;
 
   /** How far up and down a name may give way [pt]. */
-  private static final double[] GIVES_WAY = {0, -14, 14, -28, 28, -42, 42};
+  private static final List<Double> GIVES_WAY = List.of(0.0, -14.0, 14.0, -28.0, 28.0, -42.0, 42.0);
+
+  /** How far beyond its section a name stands that does not go into it: clear of lengths [pt]. */
+  private static final double[] BEYOND = {9, 20, 31};
 
   private final Job job;
   private final Page page;
@@ -71,23 +74,46 @@ final class FloorMarks {
     String text =
         section.code()
             + (times == 1 ? "" : " × " + times)
+            + across(section)
             + ", "
             + LengthFormat.small(section.thickness(), job.units())
             + (section.drop().isPositive()
                 ? ", drop " + LengthFormat.small(section.drop(), job.units())
                 : "")
             + (job.pours().size() > 1 ? ", pour " + section.pour() : "");
-    middle(xM, yM, text, NAME_SIZE);
+    inOrBeside(spot, xM, yM, text, NAME_SIZE);
     if (spot.known() && section.partOf().isPresent()) {
       Spot slab = page.spot(section.partOf().get());
-      middle(xM, yM, at(spot.leastX() - slab.leastX(), spot.leastY() - slab.leastY()), SIZE);
+      String place = at(spot.leastX() - slab.leastX(), spot.leastY() - slab.leastY());
+      inOrBeside(spot, xM, yM, place, SIZE);
     }
   }
 
-  /** Words in the middle of something, further down or up where others stand there. */
-  private void middle(double xM, double yM, String text, double size) {
+  private String across(Section section) {
+    return section.shape() instanceof Shape.Round round
+        ? ", ø " + JobDrawing.length(round.diameter(), job.units())
+        : "";
+  }
+
+  /** Words in the middle of a section; above or below it where they are wider than it is. */
+  private void inOrBeside(Spot spot, double xM, double yM, String text, double size) {
+    double width = new Words(0, 0, text, size, 0, Anchor.MIDDLE).width();
+    double half = page.points(spot.figure().extentYM()) / 2;
+    List<Double> ways = new ArrayList<>();
+    if (page.points(spot.figure().extentXM()) < width) {
+      for (double beyond : BEYOND) {
+        ways.add(-half - beyond);
+        ways.add(half + beyond);
+      }
+    }
+    ways.addAll(GIVES_WAY);
+    middle(xM, yM, text, size, ways);
+  }
+
+  /** Words in the middle of something, so far below it as they are clear of others [pt]. */
+  private void middle(double xM, double yM, String text, double size, List<Double> ways) {
     List<Words> choices = new ArrayList<>();
-    for (double away : GIVES_WAY) {
+    for (double away : ways) {
       choices.add(new Words(page.x(xM), page.y(yM) + away, text, size, 0, Anchor.MIDDLE));
     }
     page.words(choices);
@@ -106,8 +132,8 @@ final class FloorMarks {
         double middleX = (x[0] + x[x.length - 1]) / 2 + spot.dxM();
         double middleY = (y[0] + y[y.length - 1]) / 2 + spot.dyM();
         String place = at(x[0] + spot.dxM() - spot.leastX(), y[0] + spot.dyM() - spot.leastY());
-        middle(middleX, middleY, "opening", SIZE);
-        middle(middleX, middleY, place, SIZE);
+        middle(middleX, middleY, "opening", SIZE, GIVES_WAY);
+        middle(middleX, middleY, place, SIZE, GIVES_WAY);
       }
     }
   }

@@ -62,8 +62,6 @@ final class SectionMarks {
           y + r * StrictMath.sin(b),
           stroke(spot.section(), spot.figure().sides().get(0)));
     }
-    String across = "ø " + JobDrawing.length(round.diameter(), job.units());
-    page.along(x - r, y - r, x + r, y - r, across, SIZE, 9);
   }
 
   private void side(Spot spot, FigureSide side) {

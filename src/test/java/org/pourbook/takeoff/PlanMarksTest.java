@@ -117,7 +117,33 @@ class PlanMarksTest {
     across -= ring.stream().mapToDouble(Drawing.Line::x1).min().orElseThrow();
     // 48 chords of a circle: 0.07 % short
     assertEquals(Math.PI, around / across, 0.003);
-    assertTrue(texts(drawing).contains("P × 3, 36\""), "" + texts(drawing));
+    assertTrue(texts(drawing).contains("P × 3, ø 2'-0\", 36\""), "" + texts(drawing));
+  }
+
+  /** A pier of 18 in beside a floor of 70 ft is a few points wide: its name would hide it. */
+  @Test
+  void theNameOfWhatIsSmallerStandsBesideIt() {
+    SiteJob job = new SiteJob().with(slab("A").size(feet(70), feet(30)).bars("#4", "16"));
+    job.with(bare("P", Kind.PIER).shape(new Shape.Round(inches("18"))).thick("36"));
+    job.with(recess("R", "A", inches("6")).size(feet(4), feet(4)).at(feet(30), feet(6)));
+    Drawing drawing = drawn(job);
+    double[] pier = box(word(drawing, "P, ø 1'-6\", 36\""));
+    double[] recess = box(word(drawing, "R, 4\", drop 6\""));
+
+    assertTrue(lines(drawing, Stroke.SIDE).stream().noneMatch(l -> meets(l, pier)), "the ring");
+    assertTrue(lines(drawing, Stroke.BAR).size() > 4, "no step ties");
+    assertTrue(lines(drawing, Stroke.BAR).stream().noneMatch(l -> meets(l, recess)), "the ties");
+  }
+
+  private static Drawing.Words word(Drawing drawing, String text) {
+    return words(drawing).stream().filter(w -> w.text().equals(text)).findFirst().orElseThrow();
+  }
+
+  private static boolean meets(Drawing.Line line, double[] box) {
+    return Math.min(line.x1(), line.x2()) < box[2]
+        && Math.max(line.x1(), line.x2()) > box[0]
+        && Math.min(line.y1(), line.y2()) < box[3]
+        && Math.max(line.y1(), line.y2()) > box[1];
   }
 
   @Test
