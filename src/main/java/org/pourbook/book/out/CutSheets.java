@@ -112,6 +112,11 @@ final class CutSheets {
     row.pattern().cuts().stream()
         .sorted((one, other) -> other.length().compareTo(one.length()))
         .forEach(cut -> counts.merge(read(cut.length(), row.units()), cut.count(), Integer::sum));
+    return counted(counts);
+  }
+
+  /** Returns how many there are of each length, in their order. */
+  static String counted(Map<String, Integer> counts) {
     return counts.entrySet().stream()
         .map(entry -> entry.getValue() + " x " + entry.getKey())
         .collect(Collectors.joining(" + "));

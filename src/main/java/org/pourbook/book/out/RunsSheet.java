@@ -1,9 +1,10 @@
 package org.pourbook.book.out;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.pourbook.buy.CutSheet;
 import org.pourbook.cut.CutResult;
 import org.pourbook.measure.Length;
@@ -64,10 +65,12 @@ final class RunsSheet {
     return lap.isZero() ? Cell.BLANK : Cell.of(BatchUnits.small(lap, row.units()));
   }
 
-  /** Returns the pieces of a course, longest first: {@code 16'-0" + 8'-1 1/2"}. */
+  /** Returns the pieces of a course, longest first: {@code 2 x 16'-0" + 1 x 8'-1 1/2"}. */
   private static String pieces(Row row) {
-    return row.division().pieces().stream()
-        .map(piece -> LengthFormat.of(piece, row.units()))
-        .collect(Collectors.joining(" + "));
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    row.division()
+        .pieces()
+        .forEach(piece -> counts.merge(LengthFormat.of(piece, row.units()), 1, Integer::sum));
+    return CutSheets.counted(counts);
   }
 }

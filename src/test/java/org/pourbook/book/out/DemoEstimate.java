@@ -602,15 +602,15 @@ final class DemoEstimate {
     CutResult.Division division =
         new CutResult.Division(
             new CutJob.Run(
-                Length.ofInches(1481, 8),
-                1,
+                Length.ofInches(2578, 8),
+                2,
                 Length.ZERO,
                 Length.ofInches(48),
                 Length.ofFeet(16),
                 1,
                 14,
                 "BAKERY S1 side L1"),
-            List.of(Length.ofInches(1097, 8), Length.ofInches(48)),
+            List.of(Length.ofInches(1097, 8), Length.ofInches(1097, 8), Length.ofInches(48)),
             14);
     return new CutSheet(
         List.of("BAKERY", "BARN"),
