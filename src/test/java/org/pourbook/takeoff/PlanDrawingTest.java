@@ -11,12 +11,9 @@ import static org.pourbook.takeoff.SiteJob.inches;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.pourbook.job.Joint;
 import org.pourbook.job.JointKind;
-import org.pourbook.job.Plate;
-import org.pourbook.job.Position;
 import org.pourbook.job.Setting;
 import org.pourbook.job.Sides;
 import org.pourbook.measure.Length;
@@ -133,7 +130,7 @@ class PlanDrawingTest {
     assertEquals(32, lines(JobDrawing.of(takeOff), Stroke.BAR).size());
   }
 
-  private static Joint joint(String code, JointKind kind, String section, String side) {
+  static Joint joint(String code, JointKind kind, String section, String side) {
     return new Joint(
         code,
         Optional.of(section).filter(text -> !text.isEmpty()),
@@ -285,49 +282,6 @@ class PlanDrawingTest {
       double y = (bottom.y1() - number.y()) / perFoot;
       assertTrue(x > 0 && x < 36 && y > 0 && y < (x < 24 ? 24 : 14), number + " at " + x + " " + y);
     }
-  }
-
-  @Test
-  void boltsStandAtTheirPlacesOnAPlateThatHasOne() {
-    Plate beside = BoltTakeoffTest.plate("1/2 x 10", feet(16), Optional.of(feet(4)), 1);
-    Position start = new Position(feet(2), inches("3"));
-    Drawing drawing = drawn(tied().with(placed(beside, start)));
-    double left = lines(drawing, Stroke.FORMED).get(0).x1();
-    double bottom = lines(drawing, Stroke.FORMED).get(0).y1();
-    double perFoot = (lines(drawing, Stroke.FORMED).get(0).x2() - left) / 40;
-    List<Drawing.Dot> bolts =
-        drawing.marks().stream()
-            .filter(Drawing.Dot.class::isInstance)
-            .map(Drawing.Dot.class::cast)
-            .filter(dot -> dot.y() < Drawing.HEIGHT - FOOT)
-            .toList();
-
-    List<Length> positions =
-        TakeOffs.of(tied().with(beside).build(), Offer.NOTHING).boltPieces().get(0).positions();
-    assertEquals(positions.size(), bolts.size());
-    for (int i = 0; i < bolts.size(); i++) {
-      assertEquals(left + (2 + positions.get(i).feet()) * perFoot, bolts.get(i).x(), 1e-6);
-      assertEquals(bottom - 0.25 * perFoot, bolts.get(i).y(), 1e-6);
-    }
-    assertTrue(words(drawn(tied().with(beside))).stream().anyMatch(t -> t.startsWith("Bolts of")));
-    assertTrue(words(drawing).stream().noneMatch(text -> text.startsWith("Bolts of")));
-  }
-
-  private static Plate placed(Plate plate, Position start) {
-    return new Plate(
-        plate.code(),
-        plate.section(),
-        plate.length(),
-        plate.count(),
-        plate.bolt(),
-        plate.spacing(),
-        plate.thickness(),
-        plate.projection(),
-        plate.pieceLength(),
-        plate.width(),
-        Optional.of(start),
-        OptionalDouble.of(0),
-        plate.place());
   }
 
   @Test

@@ -179,17 +179,6 @@ class PlanMarksTest {
         "" + places);
   }
 
-  @Test
-  void manyPlatesWithoutAPlaceAreCutShort() {
-    SiteJob job = new SiteJob().with(slab("A"));
-    for (int i = 0; i < 20; i++) {
-      job.with(BoltTakeoffTest.plate("1/2 x 10", feet(8), Optional.empty(), 1));
-    }
-    List<String> texts = texts(drawn(job));
-
-    assertTrue(texts.contains("More bolts and joints are on sheets Bolts and Joints."));
-  }
-
   /** 24 ft in two pieces, up the sheet from X = 2 ft: the bolts of both lie on its line. */
   @Test
   void theBoltsOfALaterPieceGoOnWhereTheFirstEnds() {
