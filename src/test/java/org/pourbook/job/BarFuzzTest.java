@@ -33,6 +33,11 @@ class BarFuzzTest {
             known(mat.along());
             known(mat.across());
             assertEquals(read, BarText.mat(written(mat), bare), "read again");
+            int times = text.indexOf('x');
+            BarText.mat(
+                    text.substring(times + 1) + " x " + text.substring(0, Math.max(times, 0)), bare)
+                .filter(other -> times > 0)
+                .ifPresent(other -> assertEquals(turned(mat), other, "the other way round"));
           });
     }
     Optional<BarRun> read = BarText.run(text);
@@ -42,6 +47,10 @@ class BarFuzzTest {
           known(run.size());
           assertEquals(read, BarText.run(run.count() + " " + run.size().designation()));
         });
+  }
+
+  private static BarMat turned(BarMat mat) {
+    return new BarMat(mat.across(), mat.acrossSpacing(), mat.along(), mat.alongSpacing());
   }
 
   private static String written(BarMat mat) {

@@ -42,6 +42,12 @@ class SidesFuzzTest {
     assertTrue(SidesText.names(shape).containsAll(sides.names()), sides.toString());
     assertTrue(sides.run().stream().allMatch(Length::isPositive), sides.toString());
     boolean saysNone = text.toUpperCase(Locale.ROOT).replace(" ", "").contains("NO");
+    if (shape instanceof Shape.Outline && sides.run().isEmpty()) {
+      for (String word : text.split("[,;+\\s–-]+")) {
+        boolean named = SidesText.names(shape).contains(word);
+        assertTrue(!named || sides.has(word), word + " is not among " + sides);
+      }
+    }
     assertTrue(saysNone || !sides.isNone(), "\"" + text + "\" names no side");
     assertEquals(Optional.of(sides), SidesText.read(written(sides), shape, Unit.M), "read again");
   }

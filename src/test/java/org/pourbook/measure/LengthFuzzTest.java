@@ -30,6 +30,9 @@ class LengthFuzzTest {
         assertEquals(inFeet, length, "it tells its unit");
       }
       length.ifPresent(read -> isReadAgain(read, bare));
+      if (length.isPresent() && length.get().isPositive()) {
+        assertEquals(length.map(read -> read.times(-1)), LengthText.read("-" + text.strip(), bare));
+      }
     }
     if (LengthText.isBare(text)) {
       LengthText.read(text, Unit.IN).ifPresent(inches -> isTwelveTimes(inFeet, inches));

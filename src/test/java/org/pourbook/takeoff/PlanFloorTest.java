@@ -2,11 +2,14 @@ package org.pourbook.takeoff;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.pourbook.takeoff.SiteJob.SectionBuilder.recess;
 import static org.pourbook.takeoff.SiteJob.SectionBuilder.slab;
 import static org.pourbook.takeoff.SiteJob.feet;
+import static org.pourbook.takeoff.SiteJob.inches;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.pourbook.job.Shape;
 import org.pourbook.plan.Drawing;
 import org.pourbook.plan.Drawing.Stroke;
 
@@ -120,6 +123,45 @@ class PlanFloorTest {
     isAt(first, upright.lines(Stroke.FORMED).get(1).x1() + 9, first.y(), -90);
   }
 
+  /** Beyond the ends of these joints lies what is drawn of the rest, or of the slab around. */
+  @Test
+  void noPlaceStandsBeyondAnEndThatIsNotOutermost() {
+    Shape upright = Plan.outline(Plan.ring(0, 0, 80, 0, 80, 4, 8, 4, 8, 24, 0, 24));
+    Shape level = Plan.outline(Plan.ring(0, 0, 24, 0, 24, 8, 4, 8, 4, 80, 0, 80));
+    for (Shape shape : List.of(upright, level)) {
+      DrawnPlan plan = DrawnPlan.of(new SiteJob().with(slab("A").shape(shape)));
+      String place = shape == upright ? "\\d+: X .*" : "\\d+: Y .*";
+      long numbers = plan.texts().stream().filter(text -> text.startsWith("joint ")).count();
+
+      assertTrue(numbers > 5, "" + plan.texts());
+      assertTrue(plan.texts().stream().noneMatch(text -> text.matches(place)), "" + plan.texts());
+    }
+    SiteJob job = new SiteJob().with(slab("A").size(feet(60), feet(40)).at(feet(0), feet(0)));
+    job.with(recess("R", "A", inches("2")).size(feet(60), feet(3)).at(feet(0), feet(37)));
+    for (Drawing.Words words : DrawnPlan.of(job).words()) {
+      assertTrue(words.y() > 16 || !words.text().matches("\\d+: .*"), "" + words);
+    }
+  }
+
+  /** The opening cuts the line along Y = 10 ft into 10 ft on its left and 26 ft on its right. */
+  @Test
+  void theLongestJointOfALineTellsThePlace() {
+    DrawnPlan plan =
+        DrawnPlan.of(
+            new SiteJob()
+                .with(
+                    slab("A")
+                        .shape(
+                            Plan.outline(
+                                Plan.ring(0, 0, 40, 0, 40, 20, 0, 20), Plan.box(10, 8, 4, 4)))));
+    Drawing.Line side = plan.lines(Stroke.FORMED).get(0);
+    List<Drawing.Words> places =
+        plan.words().stream().filter(words -> words.text().matches("\\d+: Y 10'-0\"")).toList();
+
+    assertEquals(1, places.size(), "" + plan.texts());
+    assertEquals(side.x2() - 24, places.get(0).x(), 0.01);
+  }
+
   @Test
   void aJointThatRunsAskewHasItsNumberAlone() {
     DrawnPlan plan =
@@ -158,21 +200,22 @@ class PlanFloorTest {
     assertTrue(texts.stream().anyMatch(text -> text.endsWith(count)), "" + texts);
   }
 
-  /** Its rectangle's middle lies outside of it. */
+  /** Of two bars, one over the other, in the middle of the longer one. */
   @Test
-  void theNameOfAnOutlineStandsWithinIt() {
-    DrawnPlan plan =
-        DrawnPlan.of(
-            new SiteJob()
-                .with(
-                    slab("A")
-                        .shape(Plan.outline(Plan.ring(0, 0, 36, 0, 36, 6, 6, 6, 6, 24, 0, 24)))));
+  void theNameOfAnOutlineStandsWhereItIsWidest() {
+    Shape bars = Plan.outline(Plan.ring(0, 0, 24, 0, 24, 8, 40, 8, 40, 20, 12, 20, 12, 8, 0, 8));
+    isNamedAt(bars, 24, 26, 10);
+    Shape angle = Plan.outline(Plan.ring(0, 0, 36, 0, 36, 6, 6, 6, 6, 24, 0, 24));
+    isNamedAt(angle, 36, 18, 4.8);
+  }
+
+  private static void isNamedAt(Shape shape, int feetOfFirstSide, double x, double y) {
+    DrawnPlan plan = DrawnPlan.of(new SiteJob().with(slab("A").shape(shape)));
     Drawing.Line side = plan.lines(Stroke.FORMED).get(0);
-    double perFoot = DrawnPlan.length(side) / 36;
+    double perFoot = DrawnPlan.length(side) / feetOfFirstSide;
     Drawing.Words name = plan.words("A, 4\"");
 
-    assertEquals(18, (name.x() - side.x1()) / perFoot, 1, "in the middle of the wide part");
-    double up = (side.y1() - name.y()) / perFoot;
-    assertTrue(up > 0.5 && up < 5.5, "at " + up);
+    assertEquals(x, (name.x() - side.x1()) / perFoot, 0.01);
+    assertEquals(y, (side.y1() - name.y()) / perFoot, 0.01);
   }
 }

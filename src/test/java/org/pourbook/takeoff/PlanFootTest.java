@@ -122,6 +122,7 @@ class PlanFootTest {
                 .toList());
 
     assertTrue(whole.length() > 170, "long enough to be broken");
+    assertTrue(texts.get(first).length() <= 170, "on the page");
     assertEquals("Bolts of plate P, at " + expected, whole.toString());
     assertTrue(plan.words(texts.get(first)).y() > lowest(plan) + 12, "below the plan");
   }

@@ -87,6 +87,7 @@ class PlanPlatesTest {
     assertEquals(
         plan.takeOff().boltPieces().stream().mapToInt(piece -> piece.positions().size()).sum(),
         plan.bolts().size());
+    assertTrue(plan.texts().contains("anchor bolt"), "the legend");
     assertTrue(plan.texts().stream().noneMatch(text -> text.startsWith("Bolts of")));
   }
 
@@ -119,12 +120,17 @@ class PlanPlatesTest {
   }
 
   @Test
-  void aPlateOfWhichOnlyTheStartIsWrittenIsTold() {
+  void aPlateOfWhichOnlyTheStartOrTheDirectionIsWrittenIsTold() {
     Plate plain = plate("P", feet(8), 1);
     Optional<Position> start = Optional.of(new Position(feet(2), feet(2)));
-    DrawnPlan plan = DrawnPlan.of(floor().with(with(plain, "P", start, OptionalDouble.empty())));
+    for (Plate half :
+        List.of(
+            with(plain, "P", start, OptionalDouble.empty()),
+            with(plain, "P", Optional.empty(), OptionalDouble.of(90)))) {
+      DrawnPlan plan = DrawnPlan.of(floor().with(half));
 
-    assertEquals(0, plan.lines(Stroke.PLATE).size());
-    assertTrue(plan.texts().stream().anyMatch(text -> text.startsWith("Bolts of plate P, at")));
+      assertEquals(0, plan.lines(Stroke.PLATE).size());
+      assertTrue(plan.texts().stream().anyMatch(text -> text.startsWith("Bolts of plate P, at")));
+    }
   }
 }

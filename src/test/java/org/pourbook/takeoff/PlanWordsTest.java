@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.pourbook.takeoff.SiteJob.SectionBuilder.recess;
 import static org.pourbook.takeoff.SiteJob.SectionBuilder.slab;
+import static org.pourbook.takeoff.SiteJob.SectionBuilder.thickening;
 import static org.pourbook.takeoff.SiteJob.feet;
 import static org.pourbook.takeoff.SiteJob.inches;
 
@@ -121,5 +122,61 @@ class PlanWordsTest {
     assertTrue(words > 4 && words < marks.size());
     assertTrue(
         marks.subList(words, marks.size()).stream().allMatch(Drawing.Words.class::isInstance));
+  }
+
+  /** The recess is as high as the slab and too low for two lengths along one side. */
+  @Test
+  void aLengthStandsInsideWhereTheOutsideIsTaken() {
+    SiteJob job = new SiteJob().with(slab("A").size(feet(40), feet(2)).at(feet(0), feet(0)));
+    job.with(recess("R", "A", inches("2")).size(feet(6), feet(2)).at(feet(0), feet(0)));
+    DrawnPlan plan = DrawnPlan.of(job);
+    List<Drawing.Words> heights = all(plan, "2'-0\"");
+    double left = plan.lines(Stroke.FORMED).get(0).x1();
+
+    assertEquals(left - 9, heights.get(1).x(), 1e-6, "the slab's");
+    assertEquals(left + 9, heights.get(3).x(), 1e-6, "the recess's");
+  }
+
+  /** The name of the thickening stands where the number would, 24 pt from the strip's start. */
+  @Test
+  void theNumberOfAStripGivesWay() {
+    SiteJob job = new SiteJob().with(slab("A").size(feet(40), feet(26)).at(feet(0), feet(0)));
+    job.with(
+        thickening("T", "A").size(feet(3), feet(3)).at(inches("1.5"), inches("34")).thick("12"));
+    DrawnPlan plan = DrawnPlan.of(job);
+    double left = plan.lines(Stroke.FORMED).get(0).x1();
+
+    assertEquals(left + 24, plan.words("T, 12\"").x(), 2);
+    assertEquals(left + 72, plan.words("(1)").x(), 0.01);
+    assertEquals(left + 24, plan.words("(2)").x(), 0.01);
+  }
+
+  /** A stem of 1 ft, 16 pt wide. */
+  @Test
+  void theNumberOfAShortStripStandsWithinIt() {
+    DrawnPlan plan = DrawnPlan.of(outline(0, 0, 36, 0, 36, 6, 1, 6, 1, 24, 0, 24));
+    Drawing.Line first = plan.lines(Stroke.FORMED).get(0);
+    double foot = DrawnPlan.length(first) / 36;
+
+    assertEquals(first.x1() + foot / 2, plan.words("(3)").x(), 0.01);
+    assertTrue(foot < 24, "narrower than the usual distance");
+  }
+
+  @Test
+  void allWordsStandOnThePage() {
+    for (SiteJob job : crowded()) {
+      for (Drawing.Words words : DrawnPlan.of(job).words()) {
+        double[] box = PlanMarksTest.box(words);
+        assertTrue(box[0] >= 0 && box[1] >= 0, "" + words);
+        assertTrue(box[2] <= Drawing.WIDTH && box[3] <= Drawing.HEIGHT, "" + words);
+      }
+    }
+  }
+
+  static List<SiteJob> crowded() {
+    return List.of(
+        new SiteJob().with(slab("A").size(feet(300), feet(4))),
+        new SiteJob().with(slab("A").size(feet(4), feet(200))),
+        new SiteJob().with(slab("A").size(feet(140), feet(60))));
   }
 }

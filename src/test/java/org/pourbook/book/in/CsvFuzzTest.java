@@ -6,18 +6,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
+import org.junit.jupiter.api.Test;
 import org.pourbook.book.FormulaGuard;
 import org.pourbook.desk.Batch;
 import org.pourbook.job.GivenSheet;
 import org.pourbook.job.GivenSheet.GivenCell;
 import org.pourbook.job.GivenSheet.GivenRow;
 import org.pourbook.job.Job;
+import org.pourbook.job.Section;
+import org.pourbook.job.Shape;
+import org.pourbook.measure.Length;
 import org.pourbook.problem.Checked;
 import org.pourbook.problem.Problem;
 
@@ -39,6 +45,22 @@ class CsvFuzzTest {
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /** So that what is fuzzed is near to a file that is read. */
+  @Test
+  void theSoundFileIsRead() throws IOException {
+    try (InputStream sound =
+        Objects.requireNonNull(
+            CsvFuzzTest.class.getResourceAsStream("CsvFuzzTestInputs/read/sound"))) {
+      Files.write(FOLDER.resolve("Sections.csv"), sound.readAllBytes());
+    }
+    Section section =
+        JobsReader.read(FOLDER, Optional.empty()).value().jobs().get(0).sections().get(0);
+
+    Length length = Length.ofInches(589, 2); // 24'-6 1/2"
+    assertEquals(new Shape.Rectangle(length, Length.ofFeet(20)), section.shape());
+    assertEquals("#4", section.bars().orElseThrow().along().designation());
   }
 
   @FuzzTest(maxDuration = "3m")
