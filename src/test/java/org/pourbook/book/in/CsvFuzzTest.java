@@ -33,6 +33,9 @@ import org.pourbook.problem.Problem;
  */
 class CsvFuzzTest {
 
+  /** Rows below a blank one are told and not held: what is written has none. */
+  private static final String BELOW = "a row below the end of the table";
+
   private static final Path FOLDER = folder();
   private static final Path AGAIN = folder();
 
@@ -74,8 +77,9 @@ class CsvFuzzTest {
       assertTrue(sentence.contains("Sections"), sentence);
       return;
     }
+    boolean whole = !said(read).contains(BELOW);
     for (GivenSheet sheet : read.value().given()) {
-      if (sheet.name().equals("Sections")) {
+      if (sheet.name().equals("Sections") && whole) {
         Files.writeString(AGAIN.resolve("Sections.csv"), written(sheet));
         isTheSame(read, JobsReader.read(AGAIN, Optional.empty()));
       }
