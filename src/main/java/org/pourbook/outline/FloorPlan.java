@@ -113,10 +113,11 @@ public final class FloorPlan {
 
   /** Returns what lies inside it of a line; parts along its sides do not. */
   public List<Line> inside(Line line) {
-    Geometry common = Region.minus(Region.common(longer(line), polygon), polygon.getBoundary());
+    Geometry common = Region.lines(Region.common(longer(line), polygon));
+    Geometry within = Region.minus(common, polygon.getBoundary());
     List<Line> parts = new ArrayList<>();
-    for (int i = 0; i < common.getNumGeometries(); i++) {
-      if (common.getGeometryN(i) instanceof LineString part && part.getLength() > WRITTEN_M) {
+    for (int i = 0; i < within.getNumGeometries(); i++) {
+      if (within.getGeometryN(i) instanceof LineString part && part.getLength() > WRITTEN_M) {
         Coordinate from = part.getStartPoint().getCoordinate();
         Coordinate to = part.getEndPoint().getCoordinate();
         parts.add(new Line(from.x, from.y, to.x, to.y));

@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.geom.util.LineStringExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -119,6 +120,11 @@ final class Region {
 
   static Geometry common(Geometry a, Geometry b) {
     return OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION);
+  }
+
+  /** Returns the lines among what two geometries share: they may meet in points besides. */
+  static Geometry lines(Geometry shared) {
+    return LineStringExtracter.getGeometry(shared);
   }
 
   /** Returns the pieces of a region that are thicker than a given width. */

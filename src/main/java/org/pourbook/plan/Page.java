@@ -152,7 +152,6 @@ final class Page {
 
   /** Words along a line are read from below or from the right. */
   private static double upright(double degrees) {
-    double half = degrees > 89.999 ? degrees - 180 : degrees < -90.001 ? degrees + 180 : degrees;
-    return half > 89.999 ? half - 180 : half;
+    return degrees > 89.999 ? degrees - 180 : degrees < -90.001 ? degrees + 180 : degrees;
   }
 }

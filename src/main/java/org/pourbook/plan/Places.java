@@ -25,7 +25,7 @@ final class Places {
    * A section where it is drawn.
    *
    * @param dxM where its own plan's origin lies in the drawing
-   * @param known whether that is its place in the job's plan
+   * @param known whether that is its place in the job's plan, of a part its place in its slab
    */
   record Spot(Section section, Figure figure, double dxM, double dyM, boolean known) {
 
@@ -93,7 +93,7 @@ final class Places {
             Figures.of(part),
             around.dxM() + at.x().metres(),
             around.dyM() + at.y().metres(),
-            around.known()));
+            true));
   }
 
   private void putBeside(Section section) {

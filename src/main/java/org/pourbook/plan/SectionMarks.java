@@ -1,6 +1,5 @@
 package org.pourbook.plan;
 
-import java.util.List;
 import org.pourbook.job.Edge;
 import org.pourbook.job.Job;
 import org.pourbook.job.Joint;
@@ -121,16 +120,13 @@ final class SectionMarks {
         .allMatch(FigureSide::turnedDown);
   }
 
-  /** Dowels and ties of the joints on the side, or step ties, as many as there are. */
+  /** Dowels and ties of the joints on the side, and step ties, as many as there are. */
   private void bars(Spot spot, FigureSide side) {
-    List<JointOnSide> joints = JointOnSide.of(job, spot.section(), side);
-    for (JointOnSide on : joints) {
+    for (JointOnSide on : JointOnSide.of(job, spot.section(), side)) {
       bars(spot, side, barsOf(on.joint()), on.fromM(), on.toM());
     }
-    if (joints.isEmpty()) {
-      int ties = StepTies.along(job, spot.section(), side);
-      bars(spot, side, ties, 0, side.length().metres());
-    }
+    int ties = StepTies.along(job, spot.section(), side);
+    bars(spot, side, ties, 0, side.length().metres());
   }
 
   private void bars(Spot spot, FigureSide side, int bars, double fromM, double toM) {

@@ -1,15 +1,21 @@
 package org.pourbook.job;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.Unit;
 
-/** Sides of any letters: read or not, and what is read names sides that the shape has. */
+/**
+ * Sides of any letters: read or not, and what is read names sides that the shape has and is read as
+ * the same again when it is written.
+ */
 class SidesFuzzTest {
 
   private static final List<Shape> SHAPES =
@@ -36,6 +42,21 @@ class SidesFuzzTest {
     assertTrue(SidesText.names(shape).containsAll(sides.names()), sides.toString());
     assertTrue(sides.run().stream().allMatch(Length::isPositive), sides.toString());
     boolean saysNone = text.toUpperCase(Locale.ROOT).replace(" ", "").contains("NO");
+    if (shape instanceof Shape.Outline && sides.run().isEmpty()) {
+      for (String word : text.split("[,;+\\s–-]+")) {
+        boolean named = SidesText.names(shape).contains(word);
+        assertTrue(!named || sides.has(word), word + " is not among " + sides);
+      }
+    }
     assertTrue(saysNone || !sides.isNone(), "\"" + text + "\" names no side");
+    assertEquals(Optional.of(sides), SidesText.read(written(sides), shape, Unit.M), "read again");
+  }
+
+  private static String written(Sides sides) {
+    return sides
+        .run()
+        .map(run -> BigDecimal.valueOf(run.nanometres(), 6).toPlainString() + " mm")
+        .orElseGet(
+            () -> sides.all() ? "all" : sides.isNone() ? "none" : String.join(", ", sides.names()));
   }
 }

@@ -11,13 +11,9 @@ import static org.pourbook.takeoff.SiteJob.inches;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.pourbook.job.Joint;
 import org.pourbook.job.JointKind;
-import org.pourbook.job.Plate;
-import org.pourbook.job.Position;
-import org.pourbook.job.Setting;
 import org.pourbook.job.Sides;
 import org.pourbook.measure.Length;
 import org.pourbook.plan.Drawing;
@@ -133,7 +129,7 @@ class PlanDrawingTest {
     assertEquals(32, lines(JobDrawing.of(takeOff), Stroke.BAR).size());
   }
 
-  private static Joint joint(String code, JointKind kind, String section, String side) {
+  static Joint joint(String code, JointKind kind, String section, String side) {
     return new Joint(
         code,
         Optional.of(section).filter(text -> !text.isEmpty()),
@@ -265,6 +261,7 @@ class PlanDrawingTest {
 
     assertTrue(words.contains("X 2'-0\", Y 2'-0\""), "the recess: " + words);
     assertTrue(words.contains("X 12'-0\", Y 10'-0\""), "the opening: " + words);
+    assertEquals(1, words.stream().filter(text -> text.equals("opening")).count());
   }
 
   @Test
@@ -288,86 +285,8 @@ class PlanDrawingTest {
   }
 
   @Test
-  void boltsStandAtTheirPlacesOnAPlateThatHasOne() {
-    Plate beside = BoltTakeoffTest.plate("1/2 x 10", feet(16), Optional.of(feet(4)), 1);
-    Position start = new Position(feet(2), inches("3"));
-    Drawing drawing = drawn(tied().with(placed(beside, start)));
-    double left = lines(drawing, Stroke.FORMED).get(0).x1();
-    double bottom = lines(drawing, Stroke.FORMED).get(0).y1();
-    double perFoot = (lines(drawing, Stroke.FORMED).get(0).x2() - left) / 40;
-    List<Drawing.Dot> bolts =
-        drawing.marks().stream()
-            .filter(Drawing.Dot.class::isInstance)
-            .map(Drawing.Dot.class::cast)
-            .filter(dot -> dot.y() < Drawing.HEIGHT - FOOT)
-            .toList();
-
-    List<Length> positions =
-        TakeOffs.of(tied().with(beside).build(), Offer.NOTHING).boltPieces().get(0).positions();
-    assertEquals(positions.size(), bolts.size());
-    for (int i = 0; i < bolts.size(); i++) {
-      assertEquals(left + (2 + positions.get(i).feet()) * perFoot, bolts.get(i).x(), 1e-6);
-      assertEquals(bottom - 0.25 * perFoot, bolts.get(i).y(), 1e-6);
-    }
-    assertTrue(words(drawn(tied().with(beside))).stream().anyMatch(t -> t.startsWith("Bolts of")));
-    assertTrue(words(drawing).stream().noneMatch(text -> text.startsWith("Bolts of")));
-  }
-
-  private static Plate placed(Plate plate, Position start) {
-    return new Plate(
-        plate.code(),
-        plate.section(),
-        plate.length(),
-        plate.count(),
-        plate.bolt(),
-        plate.spacing(),
-        plate.thickness(),
-        plate.projection(),
-        plate.pieceLength(),
-        plate.width(),
-        Optional.of(start),
-        OptionalDouble.of(0),
-        plate.place());
-  }
-
-  @Test
   void aMetricPlanIsInMetres() {
     assertTrue(words(drawn(new SiteJob().metric().with(slab("A")))).contains("10.973 m"));
-  }
-
-  /** 90 degrees clockwise from Y: north is where X runs to. */
-  @Test
-  void northIsDrawnOnlyWhereItIsWritten() {
-    SiteJob wide = new SiteJob().with(slab("A").size(feet(60), feet(20)));
-    assertEquals(Optional.empty(), letter(drawn(wide)));
-    Drawing drawing = drawn(wide.with(Setting.NORTH, "90"));
-    Drawing.Words north = letter(drawing).orElseThrow();
-    List<Drawing.Line> lines =
-        drawing.marks().stream()
-            .filter(Drawing.Line.class::isInstance)
-            .map(Drawing.Line.class::cast)
-            .toList();
-    List<Drawing.Line> arrow = lines.subList(lines.size() - 3, lines.size());
-
-    assertEquals(28, arrow.get(0).x2() - arrow.get(0).x1(), 1e-9);
-    assertEquals(arrow.get(0).y1(), arrow.get(0).y2(), 1e-9);
-    assertEquals(arrow.get(0).y1(), north.y(), 1e-9);
-    assertTrue(north.x() > arrow.get(0).x2() && north.x() < Drawing.WIDTH - 2, "" + north);
-    double rightmost =
-        lines.subList(0, lines.size() - 3).stream()
-            .filter(line -> line.y1() < Drawing.HEIGHT - FOOT)
-            .mapToDouble(line -> Math.max(line.x1(), line.x2()))
-            .max()
-            .orElseThrow();
-    assertTrue(rightmost < arrow.get(0).x1(), "beside the plan, not over it");
-  }
-
-  private static Optional<Drawing.Words> letter(Drawing drawing) {
-    return drawing.marks().stream()
-        .filter(Drawing.Words.class::isInstance)
-        .map(Drawing.Words.class::cast)
-        .filter(words -> words.text().equals("N"))
-        .findFirst();
   }
 
   @Test

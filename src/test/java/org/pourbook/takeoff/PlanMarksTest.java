@@ -9,6 +9,7 @@ import static org.pourbook.takeoff.SiteJob.SectionBuilder.thickening;
 import static org.pourbook.takeoff.SiteJob.feet;
 import static org.pourbook.takeoff.SiteJob.inches;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -162,8 +163,10 @@ class PlanMarksTest {
   void wordsStandClearOfEachOther() {
     SiteJob house = new SiteJob().with(slab("A").size(feet(40), feet(26)));
     house.with(recess("R", "A", inches("6")).size(feet(10), feet(8)).at(feet(24), feet(6)));
-    for (Drawing drawing : List.of(drawn(L), drawn(house))) {
-      List<Drawing.Words> all = words(drawing);
+    List<SiteJob> jobs = new ArrayList<>(List.of(L, house));
+    jobs.addAll(PlanWordsTest.crowded());
+    for (SiteJob job : jobs) {
+      List<Drawing.Words> all = words(drawn(job));
       for (int i = 0; i < all.size(); i++) {
         double[] box = box(all.get(i));
         for (int j = 0; j < i; j++) {
@@ -177,7 +180,7 @@ class PlanMarksTest {
   }
 
   /** Left, top, right, bottom of words that lie level or upright. */
-  private static double[] box(Drawing.Words words) {
+  static double[] box(Drawing.Words words) {
     boolean level = Math.abs(words.degrees()) < 1;
     double across = (level ? words.width() : words.height()) / 2;
     double up = (level ? words.height() : words.width()) / 2;
@@ -203,17 +206,6 @@ class PlanMarksTest {
         places.stream().map(text -> text.replaceAll("^\\d+: ", "")).distinct().count(),
         places.size(),
         "" + places);
-  }
-
-  @Test
-  void manyPlatesWithoutAPlaceAreCutShort() {
-    SiteJob job = new SiteJob().with(slab("A"));
-    for (int i = 0; i < 20; i++) {
-      job.with(BoltTakeoffTest.plate("1/2 x 10", feet(8), Optional.empty(), 1));
-    }
-    List<String> texts = texts(drawn(job));
-
-    assertTrue(texts.contains("More bolts and joints are on sheets Bolts and Joints."));
   }
 
   /** 24 ft in two pieces, up the sheet from X = 2 ft: the bolts of both lie on its line. */

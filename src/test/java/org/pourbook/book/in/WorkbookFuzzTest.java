@@ -1,7 +1,8 @@
 package org.pourbook.book.in;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.io.IOException;
@@ -18,11 +19,17 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.pourbook.desk.Batch;
+import org.pourbook.job.Job;
+import org.pourbook.job.Section;
+import org.pourbook.job.Shape;
+import org.pourbook.measure.Length;
 import org.pourbook.problem.Checked;
+import org.pourbook.problem.Problem.Effect;
 
 /**
- * A small workbook in which one part holds any bytes: read, or refused with a sentence. The first
- * byte, a digit, says which part; after any other first byte the bytes are the whole file.
+ * A small workbook in which one part holds any bytes: read, or refused with a sentence that names
+ * it; no job is both read and refused. The first byte, a digit, says which part; after any other
+ * first byte the bytes are the whole file.
  */
 class WorkbookFuzzTest {
 
@@ -153,6 +160,10 @@ class WorkbookFuzzTest {
         write(file, (part + SOUND.get(PARTS.get(part))).getBytes(StandardCharsets.UTF_8));
         Checked<Batch> read = JobsReader.read(file, Optional.empty());
         assertEquals(1, read.value().jobs().size(), read.problems().toString());
+        Section section = read.value().jobs().get(0).sections().get(0);
+        assertEquals(new Shape.Rectangle(Length.ofFeet(9), Length.ofFeet(9)), section.shape());
+        assertEquals(Length.ofInches(4), section.thickness());
+        assertEquals("3000 psi", section.mix());
       }
     } finally {
       Files.delete(file);
@@ -164,9 +175,17 @@ class WorkbookFuzzTest {
     Path file = Files.createTempFile("workbook", ".xlsx");
     try {
       write(file, bytes);
-      assertNotNull(JobsReader.read(file, Optional.empty()));
+      Checked<Batch> read = JobsReader.read(file, Optional.empty());
+      for (Job job : read.value().jobs()) {
+        boolean refused =
+            read.problems().stream()
+                .anyMatch(p -> p.effect() == Effect.JOB_LEFT_OUT && p.job().equals(job.code()));
+        assertFalse(refused, job.code() + " is left out: " + read.problems());
+        assertFalse(job.sections().isEmpty(), job.code());
+      }
     } catch (UnreadableFile refused) {
-      assertNotNull(refused.getMessage());
+      String sentence = String.valueOf(refused.getMessage());
+      assertTrue(sentence.contains(file.toString()), sentence);
     } finally {
       Files.delete(file);
     }
