@@ -120,7 +120,11 @@ final class MeasuredOrder {
           thin
               + " of "
               + depth.used().size()
-              + " depth checks are more than 3/4 in under the thickness of "
+              + " depth checks "
+              + (thin == 1 ? "is" : "are")
+              + " more than "
+              + working.small(DepthOrder.THIN_POINT)
+              + " under the thickness of "
               + working.small(section.thickness())
               + "; the thinnest, at X "
               + working.length(least.x())
@@ -139,7 +143,9 @@ final class MeasuredOrder {
       caution(
           "The mean depth of "
               + MeasuredDepth.depth(working, depth.surface().mean())
-              + " is more than 3/8 in under the thickness of "
+              + " is more than "
+              + working.small(DepthOrder.THIN_MEAN)
+              + " under the thickness of "
               + working.small(section.thickness())
               + ".",
           ACI);

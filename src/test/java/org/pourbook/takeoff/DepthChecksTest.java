@@ -132,8 +132,8 @@ class DepthChecksTest {
 
     assertEquals(3, cautions.size());
     assertTrue(cautions.get(0).says().contains("is under the net at the design thickness"));
-    assertTrue(cautions.get(1).says().startsWith("5 of 5 depth checks are more than 3/4 in under"));
-    assertTrue(cautions.get(2).says().startsWith("The mean depth of 3.20\" is more than 3/8 in"));
+    assertTrue(cautions.get(1).says().startsWith("5 of 5 depth checks are more than 3/4\" under"));
+    assertTrue(cautions.get(2).says().startsWith("The mean depth of 3.20\" is more than 3/8\""));
     assertEquals("CON-10, ACI 117-10 § 4.5.4", cautions.get(1).rule());
   }
 

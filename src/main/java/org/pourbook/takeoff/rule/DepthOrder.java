@@ -8,8 +8,12 @@ import org.pourbook.takeoff.Source;
 public final class DepthOrder {
 
   private static final int FEWEST = 5;
-  private static final Length THIN_POINT = Length.ofInches(3, 4);
-  private static final Length THIN_MEAN = Length.ofInches(3, 8);
+
+  /** What a point may be thinner than the thickness (ACI 117-10 § 4.5.4). */
+  public static final Length THIN_POINT = Length.ofInches(3, 4);
+
+  /** What the mean may be thinner than the thickness (ACI 117-10 § 4.5.4). */
+  public static final Length THIN_MEAN = Length.ofInches(3, 8);
 
   /** No t is asked for beyond it: one degree of freedom at 99.99 % is 3,183. */
   private static final double LARGEST_T = 1e6;
