@@ -13,7 +13,10 @@ record DrawnPlan(TakeOff takeOff, Drawing drawing) {
   private static final double SWATCH = 36;
 
   static DrawnPlan of(SiteJob job) {
-    TakeOff takeOff = TakeOffs.of(job.build(), Offer.NOTHING);
+    return of(TakeOffs.of(job.build(), Offer.NOTHING));
+  }
+
+  static DrawnPlan of(TakeOff takeOff) {
     return new DrawnPlan(takeOff, JobDrawing.of(takeOff));
   }
 

@@ -18,17 +18,10 @@ import org.pourbook.job.Sides;
 import org.pourbook.measure.Length;
 import org.pourbook.plan.Drawing;
 import org.pourbook.plan.Drawing.Stroke;
-import org.pourbook.plan.JobDrawing;
 import org.pourbook.problem.Place;
 
 /** The drawing of a job. */
 class PlanDrawingTest {
-
-  /** The legend stands in it, above one or two lines of notes [pt]. */
-  private static final double FOOT = 58;
-
-  /** A stroke in the legend is so long, however high the notes lift it [pt]. */
-  private static final double SWATCH = 36;
 
   private static final SiteJob L =
       new SiteJob()
@@ -41,59 +34,39 @@ class PlanDrawingTest {
                   .edge("16", "12", Sides.ALL))
           .with(recess("R", "A", inches("2")).size(feet(6), feet(4)).at(feet(2), feet(2)));
 
-  private static Drawing drawn(SiteJob job) {
-    return JobDrawing.of(TakeOffs.of(job.build(), Offer.NOTHING));
-  }
-
-  private static List<Drawing.Line> lines(Drawing drawing, Stroke stroke) {
-    return drawing.marks().stream()
-        .filter(Drawing.Line.class::isInstance)
-        .map(Drawing.Line.class::cast)
-        .filter(line -> line.stroke() == stroke && line.y1() < Drawing.HEIGHT - FOOT)
-        .filter(line -> Math.abs(line.x2() - line.x1() - SWATCH) > 1e-9)
-        .toList();
-  }
-
-  private static List<String> words(Drawing drawing) {
-    return drawing.marks().stream()
-        .filter(Drawing.Words.class::isInstance)
-        .map(mark -> ((Drawing.Words) mark).text())
-        .toList();
-  }
-
   @Test
   void everySideIsDrawnWithItsLength() {
-    Drawing drawing = drawn(L);
+    DrawnPlan plan = DrawnPlan.of(L);
 
     // six sides, four of the opening, four of the recess
-    assertEquals(14, lines(drawing, Stroke.FORMED).size());
-    assertEquals(10, lines(drawing, Stroke.TURNED_DOWN).size());
+    assertEquals(14, plan.lines(Stroke.FORMED).size());
+    assertEquals(10, plan.lines(Stroke.TURNED_DOWN).size());
     List.of("36'-0\"", "14'-0\"", "12'-0\"", "10'-0\"", "24'-0\"", "R, 4\", drop 2\"", "A, 4\"")
-        .forEach(text -> assertTrue(words(drawing).contains(text), text));
+        .forEach(text -> assertTrue(plan.texts().contains(text), text));
   }
 
   @Test
   void everyJointOfTheJointsSheetIsDrawn() {
     TakeOff takeOff = TakeOffs.of(L.build(), Offer.NOTHING);
 
-    assertEquals(takeOff.joints().size(), lines(JobDrawing.of(takeOff), Stroke.JOINT).size());
+    assertEquals(takeOff.joints().size(), DrawnPlan.of(takeOff).lines(Stroke.JOINT).size());
   }
 
   @Test
   void lengthsAreToOneScale() {
-    Drawing drawing = drawn(L);
-    Drawing.Line bottom = lines(drawing, Stroke.FORMED).get(0);
+    DrawnPlan plan = DrawnPlan.of(L);
+    Drawing.Line bottom = plan.lines(Stroke.FORMED).get(0);
     double perFoot = (bottom.x2() - bottom.x1()) / 36;
 
-    Drawing.Line right = lines(drawing, Stroke.FORMED).get(1);
+    Drawing.Line right = plan.lines(Stroke.FORMED).get(1);
     assertEquals(14 * perFoot, right.y1() - right.y2(), 1e-6);
   }
 
   @Test
   void everyMarkLiesOnThePage() {
-    for (Drawing drawing :
-        List.of(drawn(L), drawn(new SiteJob().with(slab("A")).with(slab("B"))))) {
-      for (Drawing.Mark mark : drawing.marks()) {
+    for (DrawnPlan plan :
+        List.of(DrawnPlan.of(L), DrawnPlan.of(new SiteJob().with(slab("A")).with(slab("B"))))) {
+      for (Drawing.Mark mark : plan.drawing().marks()) {
         if (mark instanceof Drawing.Line line) {
           assertTrue(isOnPage(line.x1(), line.y1()) && isOnPage(line.x2(), line.y2()), "" + mark);
         } else if (mark instanceof Drawing.Words words) {
@@ -126,7 +99,7 @@ class PlanDrawingTest {
 
     // 10'-0" and 8'-0" at 16 in, twice: 2 x (9 + 7)
     assertEquals(32, listed);
-    assertEquals(32, lines(JobDrawing.of(takeOff), Stroke.BAR).size());
+    assertEquals(32, DrawnPlan.of(takeOff).lines(Stroke.BAR).size());
   }
 
   static Joint joint(String code, JointKind kind, String section, String side) {
@@ -153,7 +126,7 @@ class PlanDrawingTest {
     job.with(joint("1", JointKind.TIE, "A", "L1")).with(joint("2", JointKind.TIE, "A", "L1"));
 
     // 12'-0" at 18 in, twice
-    assertEquals(16, lines(drawn(job), Stroke.BAR).size());
+    assertEquals(16, DrawnPlan.of(job).lines(Stroke.BAR).size());
   }
 
   /** By the Joints sheet: number and place; the plan has each number, and the place with some. */
@@ -161,7 +134,7 @@ class PlanDrawingTest {
   void controlJointsHaveTheirNumbersOfTheJointsSheet() {
     for (SiteJob job : List.of(L, tied(), new SiteJob().with(slab("A").size(feet(60), feet(30))))) {
       TakeOff takeOff = TakeOffs.of(job.build(), Offer.NOTHING);
-      List<String> words = words(JobDrawing.of(takeOff));
+      List<String> words = DrawnPlan.of(takeOff).texts();
       assertTrue(takeOff.joints().size() > 1, "" + takeOff.joints());
       for (JointLine line : takeOff.joints()) {
         String alone = "joint " + line.joint();
@@ -184,35 +157,34 @@ class PlanDrawingTest {
             .with(slab("A").size(feet(40), feet(20)).at(feet(0), feet(0)))
             .with(slab("B").size(feet(12), feet(10)).at(feet(20), feet(20)))
             .with(joint("J1", JointKind.TIE, "A", "L2"));
-    Drawing drawing = drawn(job);
-    double left = lines(drawing, Stroke.FORMED).get(0).x1();
-    double perFoot = (lines(drawing, Stroke.FORMED).get(0).x2() - left) / 40;
-    double[] bars = lines(drawing, Stroke.BAR).stream().mapToDouble(l -> l.x1()).sorted().toArray();
+    DrawnPlan plan = DrawnPlan.of(job);
+    double left = plan.lines(Stroke.FORMED).get(0).x1();
+    double perFoot = (plan.lines(Stroke.FORMED).get(0).x2() - left) / 40;
+    double[] bars = plan.lines(Stroke.BAR).stream().mapToDouble(l -> l.x1()).sorted().toArray();
 
     // 12'-0" at 18 in: 8, half a space in from the ends of where they meet
     assertEquals(8, bars.length);
     for (int i = 0; i < 8; i++) {
       assertEquals(left + (20 + 1.5 * (i + 0.5)) * perFoot, bars[i], 1e-6);
     }
-    assertTrue(words(drawing).stream().noneMatch(text -> text.startsWith("Joint ")));
+    assertTrue(plan.texts().stream().noneMatch(text -> text.startsWith("Joint ")));
   }
 
   @Test
   void shortJointsOfASideFollowEachOtherAndThatIsTold() {
     SiteJob job = new SiteJob().with(slab("A").size(feet(40), feet(20)));
     job.with(joint("J1", JointKind.TIE, "A", "L1")).with(joint("J2", JointKind.TIE, "A", "L1"));
-    Drawing drawing = drawn(job);
-    double left = lines(drawing, Stroke.FORMED).get(0).x1();
-    double perFoot = (lines(drawing, Stroke.FORMED).get(0).x2() - left) / 40;
-    double[] bars = lines(drawing, Stroke.BAR).stream().mapToDouble(l -> l.x1()).sorted().toArray();
+    DrawnPlan plan = DrawnPlan.of(job);
+    double left = plan.lines(Stroke.FORMED).get(0).x1();
+    double perFoot = (plan.lines(Stroke.FORMED).get(0).x2() - left) / 40;
+    double[] bars = plan.lines(Stroke.BAR).stream().mapToDouble(l -> l.x1()).sorted().toArray();
 
     assertEquals(16, bars.length);
     assertEquals(left + 0.75 * perFoot, bars[0], 1e-6);
     assertEquals(left + (12 + 11.25) * perFoot, bars[15], 1e-6);
     String told = "Joint J2, tie, A, L1, 12'-0\": 8 of #4 x 18\" @ 18\"";
     assertTrue(
-        words(drawing).contains(told + ", drawn from the side's first corner"),
-        "" + words(drawing));
+        plan.texts().contains(told + ", drawn from the side's first corner"), "" + plan.texts());
   }
 
   @Test
@@ -220,12 +192,12 @@ class PlanDrawingTest {
     SiteJob job = new SiteJob().with(slab("A").size(feet(24), feet(20)));
     job.with(joint("J1", JointKind.TIE, "A", "")).with(joint("J2", JointKind.TIE, "", ""));
     job.with(joint("J3", JointKind.ISOLATION, "A", "L1"));
-    List<String> words = words(drawn(job));
+    List<String> words = DrawnPlan.of(job).texts();
 
     assertTrue(words.contains("Joint J1, tie, A, 12'-0\": 8 of #4 x 18\" @ 18\""), "" + words);
     assertTrue(words.contains("Joint J2, tie, 12'-0\": 8 of #4 x 18\" @ 18\""), "" + words);
     assertTrue(words.contains("Joint J3, isolation, A, L1, 12'-0\""), "" + words);
-    assertEquals(0, lines(drawn(job), Stroke.BAR).size());
+    assertEquals(0, DrawnPlan.of(job).lines(Stroke.BAR).size());
   }
 
   @Test
@@ -234,7 +206,8 @@ class PlanDrawingTest {
     SiteJob job = new SiteJob().with(slab("A").size(feet(8), feet(8)));
     job.with(joint(code, JointKind.TIE, "", ""));
 
-    List<String> words = assertTimeoutPreemptively(Duration.ofSeconds(2), () -> words(drawn(job)));
+    List<String> words =
+        assertTimeoutPreemptively(Duration.ofSeconds(2), () -> DrawnPlan.of(job).texts());
     assertTrue(words.stream().anyMatch(text -> text.startsWith("Joint " + code)), "" + words);
   }
 
@@ -242,9 +215,9 @@ class PlanDrawingTest {
   void whereControlJointsLieIsAlsoToldOnTheirSheet() {
     String told = "Control joints by number: sheet Joints.";
 
-    assertTrue(words(drawn(L)).stream().anyMatch(text -> text.endsWith(told)));
+    assertTrue(DrawnPlan.of(L).texts().stream().anyMatch(text -> text.endsWith(told)));
     SiteJob small = new SiteJob().with(slab("A").size(feet(8), feet(8)));
-    assertTrue(words(drawn(small)).stream().noneMatch(text -> text.endsWith(told)));
+    assertTrue(DrawnPlan.of(small).texts().stream().noneMatch(text -> text.endsWith(told)));
   }
 
   @Test
@@ -252,12 +225,12 @@ class PlanDrawingTest {
     SiteJob job = new SiteJob().with(slab("A").size(feet(10), feet(8)).at(feet(0), feet(0)));
     job.with(recess("R", "A", inches("2")).size(feet(10), feet(8)).at(feet(0), feet(0)));
 
-    assertTrue(words(drawn(job)).contains("R, 4\", drop 2\""));
+    assertTrue(DrawnPlan.of(job).texts().contains("R, 4\", drop 2\""));
   }
 
   @Test
   void partsAndOpeningsAreToldWithTheirPlaces() {
-    List<String> words = words(drawn(L));
+    List<String> words = DrawnPlan.of(L).texts();
 
     assertTrue(words.contains("X 2'-0\", Y 2'-0\""), "the recess: " + words);
     assertTrue(words.contains("X 12'-0\", Y 10'-0\""), "the opening: " + words);
@@ -266,15 +239,11 @@ class PlanDrawingTest {
 
   @Test
   void stripNumbersLieInsideTheOutline() {
-    Drawing drawing = drawn(L);
-    Drawing.Line bottom = lines(drawing, Stroke.FORMED).get(0);
+    DrawnPlan plan = DrawnPlan.of(L);
+    Drawing.Line bottom = plan.lines(Stroke.FORMED).get(0);
     double perFoot = (bottom.x2() - bottom.x1()) / 36;
     List<Drawing.Words> numbers =
-        drawing.marks().stream()
-            .filter(Drawing.Words.class::isInstance)
-            .map(Drawing.Words.class::cast)
-            .filter(words -> words.text().matches("\\(\\d\\)"))
-            .toList();
+        plan.words().stream().filter(words -> words.text().matches("\\(\\d\\)")).toList();
 
     assertEquals(List.of("(1)", "(2)", "(3)"), numbers.stream().map(w -> w.text()).toList());
     for (Drawing.Words number : numbers) {
@@ -286,16 +255,16 @@ class PlanDrawingTest {
 
   @Test
   void aMetricPlanIsInMetres() {
-    assertTrue(words(drawn(new SiteJob().metric().with(slab("A")))).contains("10.973 m"));
+    assertTrue(DrawnPlan.of(new SiteJob().metric().with(slab("A"))).texts().contains("10.973 m"));
   }
 
   @Test
   void sectionsWithoutAPlaceStandBesideEachOther() {
-    Drawing drawing = drawn(new SiteJob().with(slab("A")).with(slab("B")));
+    DrawnPlan plan = DrawnPlan.of(new SiteJob().with(slab("A")).with(slab("B")));
 
-    double rightOfA = lines(drawing, Stroke.FORMED).get(1).x1();
-    double leftOfB = lines(drawing, Stroke.FORMED).get(4).x1();
+    double rightOfA = plan.lines(Stroke.FORMED).get(1).x1();
+    double leftOfB = plan.lines(Stroke.FORMED).get(4).x1();
     assertTrue(leftOfB > rightOfA);
-    assertTrue(words(drawing).contains("Sections without X and Y stand side by side."));
+    assertTrue(plan.texts().contains("Sections without X and Y stand side by side."));
   }
 }

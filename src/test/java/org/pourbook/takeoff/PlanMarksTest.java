@@ -22,13 +22,9 @@ import org.pourbook.job.Shape;
 import org.pourbook.job.Sides;
 import org.pourbook.plan.Drawing;
 import org.pourbook.plan.Drawing.Stroke;
-import org.pourbook.plan.JobDrawing;
 
 /** What the marks of a plan stand for, and that they are in nobody's way. */
 class PlanMarksTest {
-
-  /** The legend's strokes lie below it, above one or two lines of notes [pt]. */
-  private static final double FOOT = 58;
 
   private static final SiteJob L =
       new SiteJob()
@@ -40,42 +36,15 @@ class PlanMarksTest {
                           Plan.box(12, 10, 3, 3)))
                   .edge("16", "12", Sides.ALL));
 
-  private static Drawing drawn(SiteJob job) {
-    return JobDrawing.of(TakeOffs.of(job.build(), Offer.NOTHING));
-  }
-
-  private static List<Drawing.Line> lines(Drawing drawing, Stroke stroke) {
-    return drawing.marks().stream()
-        .filter(Drawing.Line.class::isInstance)
-        .map(Drawing.Line.class::cast)
-        .filter(line -> line.stroke() == stroke && line.y1() < Drawing.HEIGHT - FOOT)
-        .toList();
-  }
-
-  private static List<Drawing.Words> words(Drawing drawing) {
-    return drawing.marks().stream()
-        .filter(Drawing.Words.class::isInstance)
-        .map(Drawing.Words.class::cast)
-        .toList();
-  }
-
-  private static List<String> texts(Drawing drawing) {
-    return words(drawing).stream().map(Drawing.Words::text).toList();
-  }
-
-  private static double length(Drawing.Line line) {
-    double dx = line.x2() - line.x1();
-    double dy = line.y2() - line.y1();
-    return Math.sqrt(dx * dx + dy * dy);
-  }
-
   /** The bottom of the edge, 1 ft in: shorter at outside corners, longer at re-entrant ones. */
   @Test
   void theInnerLineOfAnEdgeIsMitred() {
-    Drawing drawing = drawn(L);
-    double perFoot = length(lines(drawing, Stroke.FORMED).get(0)) / 36;
+    DrawnPlan drawing = DrawnPlan.of(L);
+    double perFoot = DrawnPlan.length(drawing.lines(Stroke.FORMED).get(0)) / 36;
     double[] inner =
-        lines(drawing, Stroke.TURNED_DOWN).stream().mapToDouble(l -> length(l) / perFoot).toArray();
+        drawing.lines(Stroke.TURNED_DOWN).stream()
+            .mapToDouble(l -> DrawnPlan.length(l) / perFoot)
+            .toArray();
 
     double[] expected = {34, 12, 12, 10, 22, 22, 5, 5, 5, 5};
     assertEquals(expected.length, inner.length);
@@ -95,30 +64,31 @@ class PlanMarksTest {
         new SiteJob()
             .with(slab("A").shape(Plan.outline(new Shape.Ring(points))))
             .with(thickening("T", "A").size(feet(4), feet(1)).at(feet(12), feet(2)).thick("12"));
-    Drawing drawing = drawn(job);
+    DrawnPlan drawing = DrawnPlan.of(job);
 
-    assertEquals(1, lines(drawing, Stroke.EXISTING).size());
-    assertEquals(2, lines(drawing, Stroke.FORMED).size());
-    assertEquals(4, lines(drawing, Stroke.BELOW).size());
-    assertTrue(texts(drawing).contains("against existing concrete"));
-    assertTrue(texts(drawing).contains("thickening, footing"));
-    assertTrue(!texts(drawing).contains("plate with bolts"), "the legend tells what is drawn");
+    assertEquals(1, drawing.lines(Stroke.EXISTING).size());
+    assertEquals(2, drawing.lines(Stroke.FORMED).size());
+    assertEquals(4, drawing.lines(Stroke.BELOW).size());
+    assertTrue(drawing.texts().contains("against existing concrete"));
+    assertTrue(drawing.texts().contains("thickening, footing"));
+    assertTrue(!drawing.texts().contains("plate with bolts"), "the legend tells what is drawn");
   }
 
   @Test
   void aPierIsARing() {
-    Drawing drawing =
-        drawn(
+    DrawnPlan drawing =
+        DrawnPlan.of(
             new SiteJob()
                 .with(bare("P", Kind.PIER).shape(new Shape.Round(feet(2))).thick("36").count(3)));
-    List<Drawing.Line> ring = lines(drawing, Stroke.SIDE);
+    // the scale is of the same stroke
+    List<Drawing.Line> ring = drawing.lines(Stroke.SIDE).subList(0, 48);
 
-    double around = ring.stream().mapToDouble(PlanMarksTest::length).sum();
+    double around = ring.stream().mapToDouble(DrawnPlan::length).sum();
     double across = ring.stream().mapToDouble(Drawing.Line::x1).max().orElseThrow();
     across -= ring.stream().mapToDouble(Drawing.Line::x1).min().orElseThrow();
     // 48 chords of a circle: 0.07 % short
     assertEquals(Math.PI, around / across, 0.003);
-    assertTrue(texts(drawing).contains("P × 3, ø 2'-0\", 36\""), "" + texts(drawing));
+    assertTrue(drawing.texts().contains("P × 3, ø 2'-0\", 36\""), "" + drawing.texts());
   }
 
   /** A pier of 18 in beside a floor of 70 ft is a few points wide: its name would hide it. */
@@ -127,17 +97,13 @@ class PlanMarksTest {
     SiteJob job = new SiteJob().with(slab("A").size(feet(70), feet(30)).bars("#4", "16"));
     job.with(bare("P", Kind.PIER).shape(new Shape.Round(inches("18"))).thick("36"));
     job.with(recess("R", "A", inches("6")).size(feet(4), feet(4)).at(feet(30), feet(6)));
-    Drawing drawing = drawn(job);
-    double[] pier = box(word(drawing, "P, ø 1'-6\", 36\""));
-    double[] recess = box(word(drawing, "R, 4\", drop 6\""));
+    DrawnPlan drawing = DrawnPlan.of(job);
+    double[] pier = box(drawing.words("P, ø 1'-6\", 36\""));
+    double[] recess = box(drawing.words("R, 4\", drop 6\""));
 
-    assertTrue(lines(drawing, Stroke.SIDE).stream().noneMatch(l -> meets(l, pier)), "the ring");
-    assertTrue(lines(drawing, Stroke.BAR).size() > 4, "no step ties");
-    assertTrue(lines(drawing, Stroke.BAR).stream().noneMatch(l -> meets(l, recess)), "the ties");
-  }
-
-  private static Drawing.Words word(Drawing drawing, String text) {
-    return words(drawing).stream().filter(w -> w.text().equals(text)).findFirst().orElseThrow();
+    assertTrue(drawing.lines(Stroke.SIDE).stream().noneMatch(l -> meets(l, pier)), "the ring");
+    assertTrue(drawing.lines(Stroke.BAR).size() > 4, "no step ties");
+    assertTrue(drawing.lines(Stroke.BAR).stream().noneMatch(l -> meets(l, recess)), "the ties");
   }
 
   private static boolean meets(Drawing.Line line, double[] box) {
@@ -155,7 +121,8 @@ class PlanMarksTest {
             .with(SiteJob.pour(2, Placing.CHUTE))
             .with(slab("A").pour(2));
 
-    assertTrue(texts(drawn(job)).contains("A, 4\", pour 2"), "" + texts(drawn(job)));
+    assertTrue(
+        DrawnPlan.of(job).texts().contains("A, 4\", pour 2"), "" + DrawnPlan.of(job).texts());
   }
 
   /** Words on a page with room for them all: none over another. */
@@ -166,7 +133,7 @@ class PlanMarksTest {
     List<SiteJob> jobs = new ArrayList<>(List.of(L, house));
     jobs.addAll(PlanWordsTest.crowded());
     for (SiteJob job : jobs) {
-      List<Drawing.Words> all = words(drawn(job));
+      List<Drawing.Words> all = DrawnPlan.of(job).words();
       for (int i = 0; i < all.size(); i++) {
         double[] box = box(all.get(i));
         for (int j = 0; j < i; j++) {
@@ -200,7 +167,7 @@ class PlanMarksTest {
                         Plan.outline(
                             Plan.ring(0, 0, 40, 0, 40, 20, 0, 20), Plan.box(18, 8, 4, 4))));
     List<String> places =
-        texts(drawn(job)).stream().filter(text -> text.matches("\\d+: .*")).toList();
+        DrawnPlan.of(job).texts().stream().filter(text -> text.matches("\\d+: .*")).toList();
 
     assertEquals(
         places.stream().map(text -> text.replaceAll("^\\d+: ", "")).distinct().count(),
@@ -214,13 +181,10 @@ class PlanMarksTest {
     Plate plain = BoltTakeoffTest.plate("1/2 x 10", feet(24), Optional.of(feet(4)), 1);
     for (double degrees : new double[] {0, 90}) {
       SiteJob job = new SiteJob().with(slab("A").size(feet(30), feet(30)));
-      Drawing drawing = drawn(job.with(placed(plain, degrees)));
-      double perFoot = length(lines(drawing, Stroke.FORMED).get(0)) / 30;
+      DrawnPlan drawing = DrawnPlan.of(job.with(placed(plain, degrees)));
+      double perFoot = DrawnPlan.length(drawing.lines(Stroke.FORMED).get(0)) / 30;
       double[] at =
-          drawing.marks().stream()
-              .filter(Drawing.Dot.class::isInstance)
-              .map(Drawing.Dot.class::cast)
-              .filter(dot -> dot.y() < Drawing.HEIGHT - FOOT)
+          drawing.bolts().stream()
               .mapToDouble(dot -> degrees == 0 ? dot.x() : -dot.y())
               .map(where -> where / perFoot)
               .toArray();
