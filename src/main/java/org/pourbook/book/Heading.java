@@ -24,14 +24,16 @@ public record Heading(String key, String bracket) {
 
   /** Returns what is compared of a heading or sheet name. */
   public static String key(String text) {
-    StringBuilder key = new StringBuilder();
-    BRACKETS
-        .matcher(text)
-        .replaceAll("")
-        .codePoints()
-        .filter(Character::isLetterOrDigit)
-        .map(Character::toLowerCase)
-        .forEach(key::appendCodePoint);
+    boolean bracketed = text.indexOf('(') >= 0 || text.indexOf('[') >= 0;
+    String words = bracketed ? BRACKETS.matcher(text).replaceAll("") : text;
+    StringBuilder key = new StringBuilder(words.length());
+    int point;
+    for (int i = 0; i < words.length(); i += Character.charCount(point)) {
+      point = words.codePointAt(i);
+      if (Character.isLetterOrDigit(point)) {
+        key.appendCodePoint(Character.toLowerCase(point));
+      }
+    }
     return key.toString();
   }
 

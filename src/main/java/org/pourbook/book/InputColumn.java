@@ -74,6 +74,12 @@ public record InputColumn(
     return bracket.isEmpty() ? name : name + " (" + bracket + ")";
   }
 
+  /** Returns the hash of the heading, by which columns of a sheet differ. */
+  @Override
+  public int hashCode() {
+    return heading.hashCode();
+  }
+
   /** Returns what headings are compared by. */
   public String key() {
     return Heading.key(heading);

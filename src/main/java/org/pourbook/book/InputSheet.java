@@ -1,5 +1,6 @@
 package org.pourbook.book;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,12 +57,16 @@ public enum InputSheet {
   private final List<InputColumn> columns;
   private final Map<String, InputColumn> byKey = new LinkedHashMap<>();
 
+  /** By the headings as declared, which are asked for cell by cell. */
+  private final Map<String, InputColumn> byHeading = new HashMap<>();
+
   InputSheet(String label, boolean required, String rowIs, List<InputColumn> columns) {
     this.label = label;
     this.required = required;
     this.rowIs = rowIs;
     this.columns = columns;
     for (InputColumn column : columns) {
+      byHeading.put(column.heading(), column);
       if (byKey.put(column.key(), column) != null) {
         throw new IllegalStateException("two columns " + column.heading() + " in " + label);
       }
@@ -102,7 +107,8 @@ public enum InputSheet {
 
   /** Returns the column that a heading names, see {@link Heading}. */
   public Optional<InputColumn> column(String heading) {
-    return Optional.ofNullable(byKey.get(Heading.key(heading)));
+    InputColumn declared = byHeading.get(heading);
+    return Optional.ofNullable(declared != null ? declared : byKey.get(Heading.key(heading)));
   }
 
   /** Returns the sheet that a name means, see {@link Heading}. */

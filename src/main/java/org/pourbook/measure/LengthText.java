@@ -23,6 +23,15 @@ public final class LengthText {
       Pattern.compile("(\\d{1,3}(?:,\\d{3})+|\\d+) ?'(?: ?- ?| ?)(" + MIXED + ") ?\"?");
   private static final Pattern BARE = Pattern.compile(MIXED);
 
+  private static final Pattern FEET_WORDS =
+      Pattern.compile("\\b(?:feet|foot|ft)\\b\\.?|(?<=\\d)(?:feet|foot|ft)\\b\\.?");
+  private static final Pattern INCH_WORDS =
+      Pattern.compile("\\b(?:inches|inch|in)\\b\\.?|(?<=\\d)(?:inches|inch|in)\\b\\.?");
+  private static final Pattern MILLIMETRE_WORDS = Pattern.compile("millimet(?:er|re)s?");
+  private static final Pattern CENTIMETRE_WORDS = Pattern.compile("centimet(?:er|re)s?");
+  private static final Pattern METRE_WORDS = Pattern.compile("met(?:er|re)s?");
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+
   private static final BigDecimal TWELVE = BigDecimal.valueOf(12);
 
   private LengthText() {}
@@ -101,21 +110,28 @@ public final class LengthText {
 
   /** Returns the text with plain marks: {@code '} and {@code "} for feet and inches. */
   private static String plain(String text) {
-    StringBuilder plain = new StringBuilder();
+    StringBuilder plain = new StringBuilder(text.length() + 4);
+    boolean wordy = false;
     for (int i = 0; i < text.length(); i++) {
-      plain.append(plainMark(text.charAt(i)));
+      char c = text.charAt(i);
+      if (c < 0x80 && c != '`') {
+        plain.append(c);
+      } else {
+        plain.append(plainMark(c));
+      }
+      wordy |= Character.isLetter(c);
     }
-    return plain
-        .toString()
-        .toLowerCase(Locale.ROOT)
-        .replace("''", "\"")
-        .replaceAll("\\b(?:feet|foot|ft)\\b\\.?|(?<=\\d)(?:feet|foot|ft)\\b\\.?", "'")
-        .replaceAll("\\b(?:inches|inch|in)\\b\\.?|(?<=\\d)(?:inches|inch|in)\\b\\.?", "\"")
-        .replaceAll("millimet(?:er|re)s?", "mm")
-        .replaceAll("centimet(?:er|re)s?", "cm")
-        .replaceAll("met(?:er|re)s?", "m")
-        .replaceAll("\\s+", " ")
-        .strip();
+    String marked = plain.toString().toLowerCase(Locale.ROOT).replace("''", "\"");
+    String words = wordy ? named(marked) : marked;
+    return SPACES.matcher(words).replaceAll(" ").strip();
+  }
+
+  private static String named(String text) {
+    String feet = FEET_WORDS.matcher(text).replaceAll("'");
+    String inches = INCH_WORDS.matcher(feet).replaceAll("\"");
+    String millimetres = MILLIMETRE_WORDS.matcher(inches).replaceAll("mm");
+    String centimetres = CENTIMETRE_WORDS.matcher(millimetres).replaceAll("cm");
+    return METRE_WORDS.matcher(centimetres).replaceAll("m");
   }
 
   private static String plainMark(char c) {

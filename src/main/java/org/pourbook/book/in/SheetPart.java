@@ -21,7 +21,13 @@ final class SheetPart extends DefaultHandler {
   /** Blank cells left of others; no file need hold what they take in memory, 4 bytes each. */
   private static final int MOST_GAPS = 1 << 23;
 
-  private static final Pattern REFERENCE = Pattern.compile("[A-Z]{1,3}[1-9][0-9]{0,6}");
+  private static final int LETTERS = 26;
+
+  /** Letters and digits of a cell's name. */
+  private static final int MOST_LETTERS = 3;
+
+  private static final int MOST_DIGITS = 7;
+
   private static final Pattern NUMBER =
       Pattern.compile("[-+]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][-+]?\\d{1,3})?");
 
@@ -125,10 +131,8 @@ final class SheetPart extends DefaultHandler {
     String reference = attributes.getValue("r");
     if (reference == null) {
       column++;
-    } else if (!REFERENCE.matcher(reference).matches()) {
-      throw new XlsxBook.Damage("cell " + reference);
     } else {
-      column = new CellReference(reference).getCol();
+      column = column(reference);
     }
     if (row < 0 || column < 0 || column >= LAST_COLUMN) {
       throw new XlsxBook.Damage("cell " + reference);
@@ -140,6 +144,22 @@ final class SheetPart extends DefaultHandler {
     formula = false;
     valued = false;
     text.setLength(0);
+  }
+
+  /** Returns the column of a cell's name ({@code AB12}), from 0; −1 where it is no name. */
+  private static int column(String reference) {
+    int column = 0;
+    int at = 0;
+    while (at < reference.length() && reference.charAt(at) >= 'A' && reference.charAt(at) <= 'Z') {
+      column = column * LETTERS + reference.charAt(at) - 'A' + 1;
+      at++;
+    }
+    int digits = reference.length() - at;
+    boolean named = at >= 1 && at <= MOST_LETTERS && digits >= 1 && digits <= MOST_DIGITS;
+    for (int i = at; named && i < reference.length(); i++) {
+      named = reference.charAt(i) >= (i == at ? '1' : '0') && reference.charAt(i) <= '9';
+    }
+    return named ? column - 1 : -1;
   }
 
   private void startValue() {

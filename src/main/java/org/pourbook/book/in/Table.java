@@ -70,7 +70,12 @@ final class Table {
   /** Returns the first column of that meaning. */
   Optional<HeadedColumn> headed(String heading) {
     InputColumn known = column(heading);
-    return headed.stream().filter(c -> c.column().equals(Optional.of(known))).findFirst();
+    for (HeadedColumn column : headed) {
+      if (column.column().isPresent() && column.column().get().equals(known)) {
+        return Optional.of(column);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Returns the declared column of that heading. */

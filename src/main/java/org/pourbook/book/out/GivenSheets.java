@@ -64,7 +64,7 @@ final class GivenSheets {
     for (GivenTable table : tables.values()) {
       Optional<Integer> row = table.rowFrom(place.sheet(), place.row() + 1);
       if (row.isPresent()) {
-        String there = table.spec().place(new Span(row.get(), row.get()), 1).replaceAll(":.*", "");
+        String there = table.spec().firstCell(row.get());
         String text = table.spec().name() + " " + table.spec().rowInSheet(row.get());
         return Cell.formula("HYPERLINK(\"#" + there + "\",\"" + text + "\")", text);
       }

@@ -2,6 +2,7 @@ package org.pourbook.book.out;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -43,6 +44,7 @@ final class GivenTable {
   private final SheetSpec<GivenRow> spec;
   private final Spans<String> jobs;
   private final Map<String, Integer> rows = new LinkedHashMap<>();
+  private final Map<String, Optional<String>> found = new HashMap<>();
 
   private GivenTable(GivenSheet given, SheetSpec<GivenRow> spec, Spans<String> jobs) {
     this.given = given;
@@ -209,9 +211,12 @@ final class GivenTable {
 
   /** Returns the heading under which a column of the input stands, if it is there. */
   Optional<String> heading(String column) {
-    return given.headings().stream()
-        .filter(heading -> Heading.key(heading).equals(Heading.key(column)))
-        .findFirst();
+    return found.computeIfAbsent(
+        column,
+        sought ->
+            given.headings().stream()
+                .filter(heading -> Heading.key(heading).equals(Heading.key(sought)))
+                .findFirst());
   }
 
   /** Returns the row that was read from a row of the input, counted from 1 there. */

@@ -27,10 +27,13 @@ final class MaterialOrder {
       materials.putIfAbsent(key.material(), materials.size());
       keys.putIfAbsent(key, keys.size());
     }
-    return Comparator.comparingInt((MaterialKey key) -> rank(materials, key.normal().material()))
-        .thenComparing(key -> key.normal().material())
-        .thenComparingInt(key -> keys.getOrDefault(key.normal(), Integer.MAX_VALUE))
-        .thenComparing(MaterialKey::normal);
+    Comparator<MaterialKey> order =
+        Comparator.comparingInt((MaterialKey key) -> rank(materials, key.material()))
+            .thenComparing(MaterialKey::material)
+            .thenComparingInt(key -> keys.getOrDefault(key, Integer.MAX_VALUE))
+            .thenComparing(Comparator.naturalOrder());
+    Map<MaterialKey, MaterialKey> normal = new HashMap<>();
+    return Comparator.comparing(key -> normal.computeIfAbsent(key, MaterialKey::normal), order);
   }
 
   /** What only informs has no material and comes first. */

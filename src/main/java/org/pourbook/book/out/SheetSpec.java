@@ -227,6 +227,11 @@ record SheetSpec<R>(
         + there.last();
   }
 
+  /** Returns the first cell of a row, for links: {@code Takeoff!A10}. */
+  String firstCell(int row) {
+    return Span.quoted(nameOf(parts.partOf(row - FIRST_ROW))) + "!A" + rowInSheet(row);
+  }
+
   boolean isOnOneSheet(Span rows) {
     return parts.partOf(rows.first() - FIRST_ROW) == parts.partOf(rows.last() - FIRST_ROW);
   }

@@ -1,6 +1,5 @@
 package org.pourbook.book.out;
 
-import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.pourbook.problem.Place;
@@ -27,18 +26,21 @@ final class SheetWriter<R> {
   private final Rows rows;
   private final Paper paper;
 
+  /** Widths of the columns in characters. */
+  private final int[] widths;
+
   SheetWriter(SheetSpec<R> spec, int part, XSSFSheet sheet, Rows rows, Paper paper) {
     this.spec = spec;
     this.part = part;
     this.sheet = sheet;
     this.rows = rows;
     this.paper = paper;
+    this.widths = spec.columns().stream().mapToInt(Column::broadWidth).toArray();
   }
 
   void write() {
-    List<Column<R>> columns = spec.columns();
-    for (int i = 0; i < columns.size(); i++) {
-      sheet.setColumnWidth(i, columns.get(i).broadWidth() * WIDTH_UNIT);
+    for (int i = 0; i < widths.length; i++) {
+      sheet.setColumnWidth(i, widths[i] * WIDTH_UNIT);
     }
     title();
     totals();
@@ -102,7 +104,7 @@ final class SheetWriter<R> {
     for (int i = 0; i < spec.columns().size(); i++) {
       Column<R> column = spec.columns().get(i);
       rows.write(i, column.look().heading(), Cell.of(column.heading()));
-      lines = Math.max(lines, TextLines.ofHeading(column.heading(), column.broadWidth()));
+      lines = Math.max(lines, TextLines.ofHeading(column.heading(), widths[i]));
     }
     rows.height(TextLines.height(lines));
   }
@@ -110,12 +112,12 @@ final class SheetWriter<R> {
   private void row(At<R> at) {
     rows.next(spec.rowInSheet(at.row()) - 1);
     int lines = 1;
-    for (int i = 0; i < spec.columns().size(); i++) {
+    for (int i = 0; i < widths.length; i++) {
       Column<R> column = spec.columns().get(i);
       Cell value = column.value().apply(at);
       rows.write(i, column.look(), value);
       if (value instanceof Cell.Text text && column.look().isWrapped()) {
-        lines = Math.max(lines, TextLines.of(text.text(), column.broadWidth()));
+        lines = Math.max(lines, TextLines.of(text.text(), widths[i]));
       }
     }
     rows.height(TextLines.height(lines));

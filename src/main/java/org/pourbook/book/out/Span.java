@@ -19,6 +19,11 @@ record Span(int first, int last) {
 
   /** Returns a sheet's name as formulas write it. */
   static String quoted(String sheet) {
-    return sheet.chars().allMatch(Character::isLetterOrDigit) ? sheet : "'" + sheet + "'";
+    for (int i = 0; i < sheet.length(); i++) {
+      if (!Character.isLetterOrDigit(sheet.charAt(i))) {
+        return "'" + sheet + "'";
+      }
+    }
+    return sheet;
   }
 }

@@ -26,6 +26,9 @@ final class TextLines {
   /** The width of the widest letters in digits. */
   private static final double WIDEST = 1.45;
 
+  /** The width of the narrowest letters, and of a space. */
+  private static final double NARROWEST = 0.52;
+
   private static final String NARROW = "iljtfrI.,;:'!|()[]- ";
   private static final String WIDE = "mwMW%@×=+#";
 
@@ -49,7 +52,7 @@ final class TextLines {
   static int widthOfHeading(String text) {
     double widest = 0;
     for (String word : text.split(" ")) {
-      widest = Math.max(widest, width(word));
+      widest = Math.max(widest, width(word, 0, word.length()));
     }
     return (int) Math.ceil(widest * BOLD + EDGES);
   }
@@ -62,6 +65,9 @@ final class TextLines {
     if (text.length() * WIDEST <= width && text.indexOf('\n') < 0) {
       return 1;
     }
+    if (text.indexOf('\n') < 0) {
+      return paragraphLines(text, width);
+    }
     int lines = 0;
     for (String paragraph : text.split("\n", -1)) {
       lines += paragraphLines(paragraph, width);
@@ -73,24 +79,28 @@ final class TextLines {
   private static int paragraphLines(String paragraph, double width) {
     int lines = 1;
     double used = 0;
-    for (String word : paragraph.split(" ", -1)) {
-      double wide = width(word);
+    int from = 0;
+    while (from <= paragraph.length()) {
+      int space = paragraph.indexOf(' ', from);
+      int to = space < 0 ? paragraph.length() : space;
+      double wide = width(paragraph, from, to);
       if (used > 0 && used + wide > width) {
         lines++;
         used = 0;
       }
       lines += (int) Math.floor((used + wide) / (width + 1e-9));
-      used = (used + wide) % width + width(" ");
+      used = (used + wide) % width + NARROWEST;
+      from = to + 1;
     }
     return lines;
   }
 
   /** The width of 9-point text in the digits of 10 points that column widths count. */
-  private static double width(String text) {
+  private static double width(String text, int from, int to) {
     double width = 0;
-    for (int i = 0; i < text.length(); i++) {
+    for (int i = from; i < to; i++) {
       char c = text.charAt(i);
-      width += NARROW.indexOf(c) >= 0 ? 0.52 : WIDE.indexOf(c) >= 0 ? WIDEST : usual(c);
+      width += NARROW.indexOf(c) >= 0 ? NARROWEST : WIDE.indexOf(c) >= 0 ? WIDEST : usual(c);
     }
     return width;
   }
