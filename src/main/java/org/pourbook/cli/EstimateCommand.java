@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.pourbook.book.out.OrderWorkbook;
 import org.pourbook.book.out.PlanFiles;
+import org.pourbook.book.out.Rehearsal;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.Estimate;
 import org.pourbook.desk.Estimates;
@@ -60,7 +61,7 @@ final class EstimateCommand implements Callable<Integer> {
       messages.tell("pourbook: no job was usable, nothing is written.");
       return ExitStatus.NOTHING;
     }
-    Estimate estimate = estimate(read);
+    Estimate estimate = Rehearsal.during(() -> estimate(read));
     messages.problems(estimate.problems());
     OrderWorkbook.write(estimate, target, output.isOverwrite());
     if (plans != null) {

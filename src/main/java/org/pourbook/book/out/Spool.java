@@ -22,7 +22,7 @@ final class Spool extends OutputStream implements Closeable {
 
   private final int mostInMemory;
   private final Callable<FileChannel> files;
-  private final ByteArrayOutputStream memory = new ByteArrayOutputStream();
+  private final Memory memory = new Memory();
   private @Nullable FileChannel file;
   private long written;
 
@@ -66,10 +66,7 @@ final class Spool extends OutputStream implements Closeable {
         to = files.call();
         file = to;
       }
-      ByteBuffer all = ByteBuffer.wrap(memory.toByteArray());
-      while (all.hasRemaining()) {
-        written += to.write(all);
-      }
+      written += memory.writeTo(to);
       memory.reset();
     } catch (Exception e) {
       throw new IOException("no temporary file can be written; is the disk full?", e);
@@ -89,7 +86,7 @@ final class Spool extends OutputStream implements Closeable {
   void copy(long from, long to, OutputStream out) throws IOException {
     FileChannel read = file;
     if (read == null) {
-      out.write(memory.toByteArray(), (int) from, (int) (to - from));
+      memory.copy((int) from, (int) to, out);
       return;
     }
     if (memory.size() > 0) {
@@ -103,6 +100,22 @@ final class Spool extends OutputStream implements Closeable {
       }
       buffer.flip();
       out.write(buffer.array(), 0, buffer.limit());
+    }
+  }
+
+  /** Bytes in memory that are written from where they stand. */
+  private static final class Memory extends ByteArrayOutputStream {
+
+    void copy(int from, int to, OutputStream out) throws IOException {
+      out.write(buf, from, to - from);
+    }
+
+    int writeTo(FileChannel file) throws IOException {
+      ByteBuffer all = ByteBuffer.wrap(buf, 0, count);
+      while (all.hasRemaining()) {
+        file.write(all);
+      }
+      return count;
     }
   }
 

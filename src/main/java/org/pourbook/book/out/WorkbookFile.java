@@ -54,7 +54,8 @@ final class WorkbookFile {
   static void write(List<Sheet> tables, Paper paper, String title, OutputStream out, Spool spool)
       throws IOException {
     List<Sheet> sheets = tables.stream().flatMap(table -> table.sheets().stream()).toList();
-    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    try {
       Styles styles = new Styles(workbook);
       List<XSSFSheet> made =
           sheets.stream().map(sheet -> workbook.createSheet(sheet.name())).toList();
@@ -74,6 +75,8 @@ final class WorkbookFile {
       rows.writeWith(workbook, out);
     } catch (UncheckedIOException e) {
       throw e.getCause();
+    } finally {
+      workbook.getPackage().revert(); // closing it would save it once more
     }
   }
 }
