@@ -20,9 +20,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  */
 final class SheetRows {
 
-  /** The moment a zip file can tell that is the first. */
-  private static final LocalDateTime FIRST = LocalDateTime.of(1980, 1, 1, 0, 0);
-
   /** What a part says of a sheet without rows. */
   private static final String NO_ROWS = "<sheetData/>";
 
@@ -44,15 +41,20 @@ final class SheetRows {
     end = spool.size();
   }
 
-  /** Writes the workbook with the rows; the same bytes each time. */
-  void writeWith(XSSFWorkbook workbook, OutputStream out) throws IOException {
+  /**
+   * Writes the workbook with the rows.
+   *
+   * @param made what each part tells of when it was made; after the first moment that a zip file
+   *     can tell, beside which Java would write the machine's time zone
+   */
+  void writeWith(XSSFWorkbook workbook, LocalDateTime made, OutputStream out) throws IOException {
     ByteArrayOutputStream bare = new ByteArrayOutputStream();
     workbook.write(bare);
     ZipOutputStream zip = new ZipOutputStream(out);
     try (ZipInputStream parts = new ZipInputStream(new ByteArrayInputStream(bare.toByteArray()))) {
       for (ZipEntry part = parts.getNextEntry(); part != null; part = parts.getNextEntry()) {
         ZipEntry entry = new ZipEntry(part.getName());
-        entry.setTimeLocal(FIRST);
+        entry.setTimeLocal(made);
         zip.putNextEntry(entry);
         Stretch rows = ofParts.get(part.getName());
         if (rows == null) {

@@ -5,6 +5,8 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.List;
 import java.util.Locale;
@@ -72,7 +74,7 @@ final class WorkbookFile {
       properties.setTitle(title);
       properties.setCreated(Optional.of(Date.from(MADE)));
       properties.setModified(Optional.of(Date.from(MADE)));
-      rows.writeWith(workbook, out);
+      rows.writeWith(workbook, LocalDateTime.ofInstant(MADE, ZoneOffset.UTC), out);
     } catch (UncheckedIOException e) {
       throw e.getCause();
     } finally {
