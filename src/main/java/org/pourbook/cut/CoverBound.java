@@ -55,7 +55,8 @@ final class CoverBound {
     return of(model, model.size(), BigInteger.valueOf(model.totalWidth()));
   }
 
-  private static List<Integer> bestFirst(CutModel model, long[] worth) {
+  /** Returns the stock that is worth anything, least cost for its worth first. */
+  static List<Integer> bestFirst(CutModel model, long[] worth) {
     return IntStream.range(0, model.stocks())
         .filter(k -> worth[k] > 0)
         .boxed()
@@ -69,7 +70,7 @@ final class CoverBound {
   }
 
   /** Least cost for its worth first, compared exactly. */
-  static Comparator<Integer> byRate(CutModel model, long[] worth) {
+  private static Comparator<Integer> byRate(CutModel model, long[] worth) {
     Comparator<Integer> rate =
         (a, b) ->
             BigInteger.valueOf(model.cost()[a])

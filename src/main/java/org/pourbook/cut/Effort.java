@@ -34,7 +34,7 @@ record Effort(
   record Runs(int gatherings, int divisions, int plans) {}
 
   static final Effort USUAL =
-      new Effort(100_000, 2_000, 20_000, 20_000, 30, 8, 30, new Runs(1, 60, 0), 1_500_000_000L);
+      new Effort(100_000, 2_000, 20_000, 20_000, 3, 8, 400, new Runs(1, 60, 0), 1_500_000_000L);
   static final Effort PROVING =
       new Effort(
           100_000, 4_000, 50_000, 40_000, 60, 20, 3_000, new Runs(4, 160, 400), 10_000_000_000L);
