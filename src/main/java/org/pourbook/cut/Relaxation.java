@@ -3,6 +3,7 @@ package org.pourbook.cut;
 import java.math.BigInteger;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +20,13 @@ final class Relaxation {
    * @param total worth of all pieces
    */
   record Certificate(long[] stockWorth, BigInteger total) {
+
+    /** Returns the certificate in coarser units of worth, rounded so that it stays one. */
+    Certificate ofBits(int most) {
+      int shift = Math.max(0, total.bitLength() - most);
+      long[] coarse = LongStream.of(stockWorth).map(w -> -(-w >> shift)).toArray();
+      return new Certificate(coarse, total.shiftRight(shift));
+    }
 
     /** Returns the certificate of worths that are the widths. */
     static Certificate byLength(CutModel model, Knapsack knapsack) {
