@@ -37,6 +37,15 @@ record Column(int stock, int[] item, int[] count) {
     return new Column(other, item, count);
   }
 
+  /** Returns the column without pieces that are not wanted. */
+  Column within(int[] wanted) {
+    int[] counts = new int[wanted.length];
+    for (int at = 0; at < item.length; at++) {
+      counts[item[at]] = Math.min(count[at], wanted[item[at]]);
+    }
+    return of(stock, counts);
+  }
+
   long used(CutModel model) {
     long sum = 0;
     for (int at = 0; at < item.length; at++) {

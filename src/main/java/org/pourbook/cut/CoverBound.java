@@ -55,7 +55,8 @@ final class CoverBound {
     return of(model, model.size(), BigInteger.valueOf(model.totalWidth()));
   }
 
-  private static List<Integer> bestFirst(CutModel model, long[] worth) {
+  /** Returns the stock that is worth anything, least cost for its worth first. */
+  static List<Integer> bestFirst(CutModel model, long[] worth) {
     return IntStream.range(0, model.stocks())
         .filter(k -> worth[k] > 0)
         .boxed()
@@ -68,6 +69,7 @@ final class CoverBound {
     return parts[0].longValueExact() + (parts[1].signum() > 0 ? 1 : 0);
   }
 
+  /** Least cost for its worth first, compared exactly. */
   private static Comparator<Integer> byRate(CutModel model, long[] worth) {
     Comparator<Integer> rate =
         (a, b) ->

@@ -45,11 +45,11 @@ record CutModel(long[] width, int[] demand, long[] size, long[] cost, int[] limi
     return limit[stock] < pieces();
   }
 
-  /** Returns the cost of all stock there is. */
-  long costOfLimits() {
+  /** Returns the cost of so many boards of each stock length. */
+  long costOf(int[] boards) {
     long sum = 0;
     for (int k = 0; k < size.length; k++) {
-      sum = Math.addExact(sum, Math.multiplyExact(cost[k], (long) limit[k]));
+      sum = Math.addExact(sum, Math.multiplyExact(cost[k], (long) boards[k]));
     }
     return sum;
   }

@@ -1,12 +1,14 @@
 package org.pourbook.cut;
 
-import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 
 /** The search for a cheapest packing: a bound from below, packings from above, until they meet. */
 final class CutSearch {
+  /** Ways to round that come before purchases are excluded. */
+  private static final int FIRST_ROUNDINGS = 2;
+
   private final CutModel model;
   private final Effort effort;
   private Optional<Packing> best = Optional.empty();
@@ -52,18 +54,15 @@ final class CutSearch {
     if (bound.isEmpty()) {
       return;
     }
-    Optional<Purchases> purchases = lift(root.certificate(), workshop);
-    lift(byLength(knapsack), workshop);
-    for (Dive.Rounding rounding : Dive.Rounding.ALL.subList(0, effort.roundings())) {
-      if (isProven()) {
-        return;
-      }
-      best = Dive.from(model, workshop, root, rounding, best);
+    lift(root.certificate(), workshop);
+    lift(Relaxation.Certificate.byLength(model, knapsack), workshop);
+    List<Dive.Rounding> roundings = Dive.Rounding.ALL.subList(0, effort.roundings());
+    dive(workshop, root, roundings.subList(0, FIRST_ROUNDINGS));
+    if (model.stocks() > 1 && root.complete()) {
+      excludePairs(workshop, root);
     }
-    if (purchases.isEmpty()) {
-      purchases = lift(root.certificate(), workshop);
-    }
-    diveIntoPurchases(workshop, root, purchases);
+    dive(workshop, root, roundings.subList(FIRST_ROUNDINGS, roundings.size()));
+    diveIntoPurchases(workshop, root);
     if (!isProven() && root.complete() && model.stocks() > 1) {
       Branching branching = new Branching(model, workshop, best);
       long proven = branching.search(root, bound.orElse(0));
@@ -72,13 +71,16 @@ final class CutSearch {
     }
   }
 
-  private List<Column> seeds() {
-    return best.map(p -> p.lots().stream().map(Packing.Lot::column).toList()).orElse(List.of());
+  private void dive(Workshop workshop, Relaxation.Result root, List<Dive.Rounding> roundings) {
+    for (Dive.Rounding rounding : roundings) {
+      if (!isProven()) {
+        best = Dive.from(model, workshop, root, rounding, best);
+      }
+    }
   }
 
-  private Relaxation.Certificate byLength(Knapsack knapsack) {
-    long[] worth = knapsack.best(model, model.width()).worth();
-    return new Relaxation.Certificate(worth, BigInteger.valueOf(model.totalWidth()));
+  private List<Column> seeds() {
+    return best.map(p -> p.lots().stream().map(Packing.Lot::column).toList()).orElse(List.of());
   }
 
   /** Raises the bound to the least attainable total; without a packing there is no window yet. */
@@ -89,12 +91,39 @@ final class CutSearch {
     long below = best.get().cost();
     Optional<Purchases> purchases =
         Purchases.below(model, certificate, bound.getAsLong(), below, workshop.steps());
-    purchases.ifPresent(p -> raise(OptionalLong.of(p.least().orElse(below))));
+    purchases.ifPresent(p -> raise(OptionalLong.of(p.least())));
     return purchases;
   }
 
-  private void diveIntoPurchases(
-      Workshop workshop, Relaxation.Result root, Optional<Purchases> purchases) {
+  /** Proves of two priced lengths which purchases are not enough, and cuts from the least other. */
+  private void excludePairs(Workshop workshop, Relaxation.Result root) {
+    Optional<PurchasePairs> pairs = PurchasePairs.of(model);
+    if (pairs.isEmpty() || best.isEmpty()) {
+      return;
+    }
+    pairs.get().exclude(root.certificate());
+    for (int n = 0; n < effort.exclusions() && !isProven() && !workshop.steps().areSpent(); n++) {
+      long below = best.get().cost();
+      Optional<int[]> boards = pairs.get().cheapest(bound.orElse(0), below);
+      raise(OptionalLong.of(boards.map(model::costOf).orElse(below)));
+      if (boards.isEmpty()) {
+        return;
+      }
+      CutModel bought = model.withLimit(boards.get());
+      Relaxation.Result lp = Relaxation.solve(bought, workshop, root.columns());
+      if (lp.bound().isPresent()) {
+        cut(bought, workshop, lp);
+        return;
+      }
+      pairs.get().exclude(lp.certificate());
+    }
+  }
+
+  private void diveIntoPurchases(Workshop workshop, Relaxation.Result root) {
+    if (model.stocks() == 1 || isProven()) {
+      return;
+    }
+    Optional<Purchases> purchases = lift(root.certificate(), workshop);
     if (purchases.isEmpty()) {
       return;
     }
@@ -112,7 +141,7 @@ final class CutSearch {
 
   /** Tries one way to cut from these boards, or all where that would be the proof. */
   private void cut(CutModel bought, Workshop workshop, Relaxation.Result lp) {
-    boolean decides = bought.costOfLimits() <= bound.orElse(0);
+    boolean decides = model.costOf(bought.limit()) <= bound.orElse(0);
     for (Dive.Rounding rounding : Dive.Rounding.ALL.subList(0, decides ? effort.roundings() : 1)) {
       if (!isProven()) {
         best = Dive.from(bought, workshop, lp, rounding, best);

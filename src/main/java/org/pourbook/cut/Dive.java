@@ -33,7 +33,7 @@ final class Dive {
     /** Ways that differ enough for one to succeed where others fail, quick ones first. */
     static final List<Rounding> ALL =
         Stream.concat(
-                Stream.of(0.5, 0.7, 0.6, 0.8, 0.9).map(up -> new Rounding(up, -1)),
+                Stream.of(0.5, 0.7, 0.9, 0.8, 0.6).map(up -> new Rounding(up, -1)),
                 IntStream.range(0, 5)
                     .boxed()
                     .flatMap(at -> Stream.of(0.5, 0.6, 0.7).map(up -> new Rounding(up, at))))
@@ -46,6 +46,10 @@ final class Dive {
   private final int[] wanted;
   private final int[] left;
   private long fixedCost;
+
+  /** Width left from which on {@link BestFill} is tried: near the end, then at each half of it. */
+  private long fillFrom;
+
   private Optional<Packing> best;
 
   private Dive(CutModel model, Workshop workshop, Optional<Packing> best) {
@@ -54,6 +58,7 @@ final class Dive {
     this.wanted = model.demand().clone();
     this.left = model.limit().clone();
     this.best = best;
+    this.fillFrom = BestFill.MOST_BOARDS * LongStream.of(model.size()).max().orElse(0);
   }
 
   /**
@@ -97,7 +102,7 @@ final class Dive {
     for (int j = 0; j < fraction.length; j++) {
       int whole = (int) Math.floor(lp.times()[j] + WHOLE);
       fraction[j] = lp.times()[j] - whole;
-      any |= fix(lp.columns().get(j), whole);
+      any |= fixTrimmed(lp.columns().get(j), whole);
     }
     List<Integer> largestFirst =
         IntStream.range(0, fraction.length)
@@ -114,6 +119,21 @@ final class Dive {
       }
       any |= fix(lp.columns().get(j), 1);
     }
+  }
+
+  /**
+   * Opens as many boards as the relaxation does. It cuts more of some lengths than are wanted: what
+   * is not wanted any more is left out of the later ones.
+   */
+  private boolean fixTrimmed(Column column, int times) {
+    int rest = left[column.stock()] - Math.min(times, left[column.stock()]);
+    boolean any = false;
+    Column trimmed = column;
+    while (left[column.stock()] > rest && trimmed.item().length > 0) {
+      any |= fix(trimmed, left[column.stock()] - rest);
+      trimmed = trimmed.within(wanted);
+    }
+    return any;
   }
 
   /** Cuts a column as often as asked, as far as pieces are wanted and stock is left. */
@@ -133,15 +153,12 @@ final class Dive {
     for (boolean longestFirst : new boolean[] {false, true}) {
       best = Packing.better(best, FirstFit.pack(model, fixed, longestFirst));
     }
-    if (isNearlyDone()) {
+    long width = model.withDemand(wanted).totalWidth();
+    if (width <= fillFrom) {
+      fillFrom = width / 2;
       for (long favour : FAVOURS) {
         best = Packing.better(best, BestFill.pack(model, workshop, fixed, favour));
       }
     }
-  }
-
-  private boolean isNearlyDone() {
-    long longest = LongStream.of(model.size()).max().orElse(0);
-    return model.withDemand(wanted).totalWidth() <= BestFill.MOST_BOARDS * longest;
   }
 }

@@ -7,6 +7,7 @@ package org.pourbook.cut;
  * @param rounds of column generation in one linear program
  * @param pivots in one round
  * @param columns in one linear program
+ * @param exclusions linear programs that show which purchases of two stock lengths are not enough
  * @param purchases tried as fixed stock to dive into
  * @param roundings tried on a relaxation whose plan would be the proof
  * @param branches of the search over numbers of boards
@@ -18,6 +19,7 @@ record Effort(
     int rounds,
     int pivots,
     int columns,
+    int exclusions,
     int purchases,
     int roundings,
     int branches,
@@ -34,14 +36,23 @@ record Effort(
   record Runs(int gatherings, int divisions, int plans) {}
 
   static final Effort USUAL =
-      new Effort(100_000, 2_000, 20_000, 20_000, 30, 8, 30, new Runs(1, 60, 0), 1_500_000_000L);
+      new Effort(100_000, 2_000, 20_000, 20_000, 10, 3, 8, 400, new Runs(1, 60, 0), 1_500_000_000L);
   static final Effort PROVING =
       new Effort(
-          100_000, 4_000, 50_000, 40_000, 60, 20, 3_000, new Runs(4, 160, 400), 10_000_000_000L);
+          100_000,
+          4_000,
+          50_000,
+          40_000,
+          30,
+          10,
+          20,
+          3_000,
+          new Runs(4, 160, 400),
+          10_000_000_000L);
 
   /** Returns the effort of one of many plans. */
   Effort quick() {
-    return new Effort(sums, 200, pivots, columns, 5, 3, 5, runs, steps / 50);
+    return new Effort(sums, 200, pivots, columns, 2, 3, 3, 5, runs, steps / 50);
   }
 
   /** Counts steps down; the only thing here that changes. */

@@ -1,11 +1,8 @@
 package org.pourbook.cut;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 
 /**
  * Whole numbers of boards that a {@link Relaxation.Certificate} allows. Every plan buys boards
@@ -13,30 +10,37 @@ import java.util.OptionalLong;
  * such total is a bound, often the optimum itself.
  */
 final class Purchases {
-  /** Most totals looked at, 8 bytes each. */
-  private static final int CELLS = 3_000_000;
+  /** Totals up to this are told apart one by one; above, by their rest from whole boards. */
+  private static final int SMALL = 1 << 16;
 
-  private final CutModel model;
-  private final long[] worth;
-  private final int base;
-  private final int baseBoards;
-  private final long fixedCost;
+  /** What boards of some total are worth, and which they are. */
+  interface Table {
+    /** What no boards add up to. */
+    long NONE = Long.MIN_VALUE / 4;
+
+    /**
+     * Returns the most worth of boards that cost exactly this much, at least; {@link #NONE} where
+     * there are none.
+     */
+    long worth(long total);
+
+    /** Returns such boards of each stock length; empty where only more than there are would do. */
+    Optional<int[]> boards(long total);
+
+    /** Returns how many cells were filled. */
+    long steps();
+  }
+
+  private final Table table;
   private final long needed;
-  private final long[] most;
-  private final List<Part> parts = new ArrayList<>();
+  private final long from;
+  private final long below;
 
-  /** Some boards of one stock length taken together; zero boards: any number of single ones. */
-  private record Part(int stock, int boards, long[] taken) {}
-
-  private Purchases(
-      CutModel model, long[] worth, int base, int baseBoards, long needed, int cells) {
-    this.model = model;
-    this.worth = worth;
-    this.base = base;
-    this.baseBoards = baseBoards;
-    this.fixedCost = base < 0 ? 0 : baseBoards * model.cost()[base];
+  private Purchases(Table table, long needed, long from, long below) {
+    this.table = table;
     this.needed = needed;
-    this.most = new long[cells];
+    this.from = from;
+    this.below = below;
   }
 
   /**
@@ -50,7 +54,7 @@ final class Purchases {
       long atLeast,
       long below,
       Effort.Steps steps) {
-    if (certificate.total().bitLength() > 61) {
+    if (certificate.total().bitLength() > 61 || below <= 0) {
       return Optional.empty();
     }
     long[] worth = certificate.stockWorth();
@@ -60,139 +64,51 @@ final class Purchases {
         needed -= Math.multiplyExact(worth[k], (long) model.limit()[k]);
       }
     }
-    int base = bestUnlimited(model, worth);
-    int boards = base < 0 ? 0 : boardsInAny(model, base, atLeast);
-    long cells = below - (base < 0 ? 0 : boards * model.cost()[base]);
-    if (cells <= 0 || cells > CELLS) {
-      return Optional.empty();
+    Optional<? extends Table> table =
+        below <= SMALL
+            ? Optional.of(new PurchasesByTotal(model, worth, (int) below))
+            : PurchasesByRest.of(model, worth, needed);
+    table.ifPresent(t -> steps.take(t.steps()));
+    long enough = needed;
+    return table.map(t -> new Purchases(t, enough, atLeast, below));
+  }
+
+  /** Returns a bound raised to the least total that is enough; to {@code below} where none is. */
+  static long raised(
+      CutModel model,
+      Relaxation.Certificate certificate,
+      long bound,
+      long below,
+      Effort.Steps steps) {
+    return below <= bound
+        ? bound
+        : below(model, certificate, bound, below, steps)
+            .map(purchases -> Math.max(bound, purchases.least()))
+            .orElse(bound);
+  }
+
+  /** Returns the least total that is enough; {@code below} where none below it is. */
+  long least() {
+    long total = from;
+    while (total < below && table.worth(total) < needed) {
+      total++;
     }
-    needed -= base < 0 ? 0 : Math.multiplyExact(worth[base], (long) boards);
-    Purchases purchases = new Purchases(model, worth, base, boards, needed, (int) cells);
-    purchases.fill();
-    steps.take(cells * purchases.parts.size());
-    return Optional.of(purchases);
+    return Math.min(total, below);
   }
 
   /**
-   * Returns the stock of most worth for its price where it never runs out, −1 where it may. Of the
-   * other boards in a cheapest purchase fewer than its price in units are needed: among that many
-   * some add up to a multiple of the price (pigeonhole), and it can replace them.
+   * Returns boards of each stock length that are enough, cheapest first, each worth more than those
+   * before.
    */
-  private static int bestUnlimited(CutModel model, long[] worth) {
-    int best = -1;
-    for (int k = 0; k < model.stocks(); k++) {
-      if (model.cost()[k] > 0 && (best < 0 || compareRate(model, worth, k, best) > 0)) {
-        best = k;
-      }
-    }
-    return best < 0 || model.isLimited(best) ? -1 : best;
-  }
-
-  private static int compareRate(CutModel model, long[] worth, int a, int b) {
-    return BigInteger.valueOf(worth[a])
-        .multiply(BigInteger.valueOf(model.cost()[b]))
-        .compareTo(BigInteger.valueOf(worth[b]).multiply(BigInteger.valueOf(model.cost()[a])));
-  }
-
-  private static int boardsInAny(CutModel model, int base, long atLeast) {
-    long dearest = Arrays.stream(model.cost()).max().orElse(0);
-    long others = Math.multiplyExact(model.cost()[base] - 1, dearest);
-    return (int) Math.max(0, (atLeast - others) / model.cost()[base]);
-  }
-
-  private void fill() {
-    for (int k = 0; k < model.stocks(); k++) {
-      if (model.cost()[k] == 0 || worth[k] == 0) {
-        continue;
-      }
-      if (model.limit()[k] < most.length / model.cost()[k]) {
-        int left = model.limit()[k];
-        for (int boards = 1; left > 0; boards *= 2) {
-          int part = Math.min(boards, left);
-          addOnce(k, part);
-          left -= part;
-        }
-      } else {
-        addUnlimited(k);
-      }
-    }
-  }
-
-  private void addUnlimited(int stock) {
-    long[] taken = newPart(stock, 0);
-    int price = (int) Math.min(most.length, model.cost()[stock]);
-    for (int at = price; at < most.length; at++) {
-      long with = most[at - price] + worth[stock];
-      if (with > most[at]) {
-        most[at] = with;
-        taken[at >> 6] |= 1L << at;
-      }
-    }
-  }
-
-  private void addOnce(int stock, int boards) {
-    long[] taken = newPart(stock, boards);
-    int price = (int) Math.min(most.length, model.cost()[stock] * boards);
-    for (int at = most.length - 1; at >= price; at--) {
-      long with = most[at - price] + worth[stock] * boards;
-      if (with > most[at]) {
-        most[at] = with;
-        taken[at >> 6] |= 1L << at;
-      }
-    }
-  }
-
-  private long[] newPart(int stock, int boards) {
-    long[] taken = new long[(most.length >> 6) + 1];
-    parts.add(new Part(stock, boards, taken));
-    return taken;
-  }
-
-  /** Returns the least total that is enough; empty where none below the limit is. */
-  OptionalLong least() {
-    int at = first();
-    return at == most.length ? OptionalLong.empty() : OptionalLong.of(fixedCost + at);
-  }
-
-  private int first() {
-    int at = 0;
-    while (at < most.length && most[at] < needed) {
-      at++;
-    }
-    return at;
-  }
-
-  /** Returns boards of each stock length that are enough, cheapest first, one for each total. */
   List<int[]> cheapest(int howMany) {
     List<int[]> found = new ArrayList<>();
-    for (int at = first(); at < most.length && found.size() < howMany; at++) {
-      if (at == 0 || most[at] > most[at - 1] || found.isEmpty()) {
-        found.add(boards(at));
+    long more = needed;
+    for (long total = from; total < below && found.size() < howMany; total++) {
+      if (table.worth(total) >= more) {
+        table.boards(total).ifPresent(found::add);
+        more = table.worth(total) + 1;
       }
     }
     return found;
-  }
-
-  private int[] boards(int total) {
-    int[] boards = new int[model.stocks()];
-    for (int k = 0; k < boards.length; k++) {
-      boards[k] = model.cost()[k] == 0 ? model.limit()[k] : 0;
-    }
-    if (base >= 0) {
-      boards[base] += baseBoards;
-    }
-    int at = total;
-    for (int p = parts.size() - 1; p >= 0; p--) {
-      Part part = parts.get(p);
-      while ((part.taken()[at >> 6] >> at & 1) != 0) {
-        int n = Math.max(1, part.boards());
-        boards[part.stock()] += n;
-        at -= (int) (model.cost()[part.stock()] * n);
-        if (part.boards() > 0) {
-          break;
-        }
-      }
-    }
-    return boards;
   }
 }

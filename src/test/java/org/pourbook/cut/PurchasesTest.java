@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigInteger;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -19,7 +20,7 @@ class PurchasesTest {
         new Relaxation.Certificate(new long[] {442, 221}, BigInteger.valueOf(15_801));
     Purchases purchases = Purchases.below(model, certificate, 0, 17_000, STEPS).orElseThrow();
     // 36 × 442 = 15,912 is the first total of 442s and 225s whose worth reaches 15,801.
-    assertEquals(OptionalLong.of(15_912), purchases.least());
+    assertEquals(15_912, purchases.least());
     assertEquals(36, purchases.cheapest(1).get(0)[0]);
   }
 
@@ -49,12 +50,72 @@ class PurchasesTest {
         continue;
       }
       long found =
-          Purchases.below(model, certificate, bound.orElse(0), 300, STEPS)
-              .orElseThrow()
-              .least()
-              .orElse(Long.MAX_VALUE);
-      assertEquals(least < 300 ? least : Long.MAX_VALUE, found, "seed " + seed);
+          Purchases.below(model, certificate, bound.orElse(0), 300, STEPS).orElseThrow().least();
+      assertEquals(Math.min(least, 300), found, "seed " + seed);
     }
+  }
+
+  /** Told apart by rest, against counting: exact where no limit binds, never less than there is. */
+  @Test
+  void noBoardsAreWorthMoreThanTheirRestSays() {
+    int exact = 0;
+    for (long seed = 0; seed < 2_000; seed++) {
+      SplittableRandom random = new SplittableRandom(seed);
+      int n = 1 + random.nextInt(4);
+      long[] cost = new long[n];
+      long[] worth = new long[n];
+      int[] limit = new int[n];
+      boolean limited = random.nextBoolean();
+      for (int k = 0; k < n; k++) {
+        cost[k] = random.nextInt(8) == 0 ? 0 : 2L + random.nextInt(12);
+        worth[k] = 1L + random.nextInt(15);
+        limit[k] = limited || cost[k] == 0 ? random.nextInt(5) : 1000;
+      }
+      CutModel model = new CutModel(new long[] {1}, new int[] {1000}, worth, cost, limit);
+      Optional<PurchasesByRest> table = PurchasesByRest.of(model, worth, 1L + random.nextInt(60));
+      if (table.isEmpty()) {
+        continue;
+      }
+      for (int total = 1; total < 100; total++) {
+        long most = mostWorth(cost, worth, limit, 0, total);
+        long said = table.get().worth(total);
+        String where = "seed " + seed + " total " + total;
+        assertTrue(said >= most, where);
+        Optional<int[]> boards = table.get().boards(total);
+        if (boards.isPresent() && said != Purchases.Table.NONE) {
+          assertEquals(most, said, where);
+          assertEquals(most, spentOn(boards.get(), cost, worth, limit, total), where);
+          exact++;
+        }
+      }
+    }
+    assertTrue(exact > 40_000, "exact " + exact);
+  }
+
+  /** Returns the worth of boards with a price, which cost {@code total}. */
+  private static long spentOn(int[] boards, long[] cost, long[] worth, int[] limit, long total) {
+    long left = total;
+    long sum = 0;
+    for (int k = 0; k < boards.length; k++) {
+      assertTrue(boards[k] >= 0 && boards[k] <= limit[k], "limit");
+      left -= boards[k] * cost[k];
+      sum += cost[k] == 0 ? 0 : boards[k] * worth[k];
+    }
+    assertEquals(0, left);
+    return sum;
+  }
+
+  private static long mostWorth(long[] cost, long[] worth, int[] limit, int k, int total) {
+    if (k == cost.length) {
+      return total == 0 ? 0 : Purchases.Table.NONE;
+    }
+    long best = Purchases.Table.NONE;
+    long most = cost[k] == 0 ? 0 : Math.min(limit[k], total / cost[k]);
+    for (int n = 0; n <= most; n++) {
+      long rest = mostWorth(cost, worth, limit, k + 1, (int) (total - n * cost[k]));
+      best = rest < 0 ? best : Math.max(best, rest + n * worth[k]);
+    }
+    return best;
   }
 
   @Test

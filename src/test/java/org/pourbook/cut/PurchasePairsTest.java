@@ -1,0 +1,84 @@
+package org.pourbook.cut;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigInteger;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class PurchasePairsTest {
+
+  /** Two proofs and a free offcut, against looking at every purchase. */
+  @Test
+  void theCheapestIsThatOfLookingAtEveryPurchase() {
+    int found = 0;
+    int excludedByTheSecond = 0;
+    for (long seed = 0; seed < 2_000; seed++) {
+      SplittableRandom random = new SplittableRandom(seed);
+      long[] cost = {2 + random.nextInt(12), 0, 2 + random.nextInt(12)};
+      int[] limit = {random.nextInt(12), random.nextInt(3), random.nextInt(12)};
+      CutModel model = new CutModel(new long[] {1}, new int[] {99}, cost, cost, limit);
+      List<Relaxation.Certificate> proofs = List.of(proof(random), proof(random));
+      long least = Math.min(60, least(model, proofs));
+      PurchasePairs pairs = PurchasePairs.of(model).orElseThrow();
+      proofs.forEach(pairs::exclude);
+      Optional<int[]> boards = pairs.cheapest(0, 60);
+      assertEquals(least, boards.map(model::costOf).orElse(60L), "seed " + seed);
+      found += boards.isPresent() ? 1 : 0;
+      excludedByTheSecond += least > Math.min(60, least(model, proofs.subList(0, 1))) ? 1 : 0;
+    }
+    assertTrue(found > 500, "found " + found);
+    assertTrue(excludedByTheSecond > 200, "excluded by the second " + excludedByTheSecond);
+  }
+
+  @Test
+  void moreOrFewerPricedLengthsAreNoPair() {
+    long[] size = {3, 2, 1};
+    int[] limit = {9, 9, 9};
+    for (long[] cost : List.of(new long[] {3, 2, 1}, new long[] {3, 0, 0})) {
+      CutModel model = new CutModel(new long[] {1}, new int[] {9}, size, cost, limit);
+      assertTrue(PurchasePairs.of(model).isEmpty());
+    }
+  }
+
+  /** Worth a board is rounded up and worth needed down, so that no purchase is excluded by it. */
+  @Test
+  void aCoarserProofExcludesNoMore() {
+    Relaxation.Certificate exact =
+        new Relaxation.Certificate(new long[] {17, 16, 0}, BigInteger.valueOf(1023));
+    Relaxation.Certificate coarse = exact.ofBits(6);
+    assertArrayEquals(new long[] {2, 1, 0}, coarse.stockWorth());
+    assertEquals(BigInteger.valueOf(63), coarse.total());
+    assertArrayEquals(exact.stockWorth(), exact.ofBits(10).stockWorth());
+  }
+
+  private static Relaxation.Certificate proof(SplittableRandom random) {
+    long[] worth = {random.nextInt(15), random.nextInt(15), random.nextInt(15)};
+    return new Relaxation.Certificate(worth, BigInteger.valueOf(random.nextInt(100)));
+  }
+
+  private static long least(CutModel model, List<Relaxation.Certificate> proofs) {
+    long least = Long.MAX_VALUE;
+    for (int a = 0; a <= model.limit()[0]; a++) {
+      for (int b = 0; b <= model.limit()[2]; b++) {
+        int[] boards = {a, model.limit()[1], b};
+        boolean enough = true;
+        for (Relaxation.Certificate proof : proofs) {
+          long worth = 0;
+          for (int k = 0; k < boards.length; k++) {
+            worth += proof.stockWorth()[k] * boards[k];
+          }
+          enough &= worth >= proof.total().longValueExact();
+        }
+        if (enough) {
+          least = Math.min(least, model.costOf(boards));
+        }
+      }
+    }
+    return least;
+  }
+}
