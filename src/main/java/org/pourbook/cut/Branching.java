@@ -135,14 +135,9 @@ final class Branching {
 
   private long lift(CutModel bought, Relaxation.Result lp, long paid) {
     long plain = lp.bound().orElse(0);
-    if (best.isEmpty() || paid + plain >= cost()) {
-      return paid + plain;
-    }
-    long below = cost() - paid;
-    return paid
-        + Purchases.below(bought, lp.certificate(), plain, below, workshop.steps())
-            .map(p -> p.least().orElse(below))
-            .orElse(plain);
+    return best.isEmpty()
+        ? paid + plain
+        : paid + Purchases.raised(bought, lp.certificate(), plain, cost() - paid, workshop.steps());
   }
 
   private long paid(int[] lower) {

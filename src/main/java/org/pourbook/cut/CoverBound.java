@@ -68,7 +68,8 @@ final class CoverBound {
     return parts[0].longValueExact() + (parts[1].signum() > 0 ? 1 : 0);
   }
 
-  private static Comparator<Integer> byRate(CutModel model, long[] worth) {
+  /** Least cost for its worth first, compared exactly. */
+  static Comparator<Integer> byRate(CutModel model, long[] worth) {
     Comparator<Integer> rate =
         (a, b) ->
             BigInteger.valueOf(model.cost()[a])

@@ -1,6 +1,5 @@
 package org.pourbook.cut;
 
-import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -53,7 +52,7 @@ final class CutSearch {
       return;
     }
     Optional<Purchases> purchases = lift(root.certificate(), workshop);
-    lift(byLength(knapsack), workshop);
+    lift(Relaxation.Certificate.byLength(model, knapsack), workshop);
     for (Dive.Rounding rounding : Dive.Rounding.ALL.subList(0, effort.roundings())) {
       if (isProven()) {
         return;
@@ -76,11 +75,6 @@ final class CutSearch {
     return best.map(p -> p.lots().stream().map(Packing.Lot::column).toList()).orElse(List.of());
   }
 
-  private Relaxation.Certificate byLength(Knapsack knapsack) {
-    long[] worth = knapsack.best(model, model.width()).worth();
-    return new Relaxation.Certificate(worth, BigInteger.valueOf(model.totalWidth()));
-  }
-
   /** Raises the bound to the least attainable total; without a packing there is no window yet. */
   private Optional<Purchases> lift(Relaxation.Certificate certificate, Workshop workshop) {
     if (best.isEmpty() || bound.isEmpty()) {
@@ -89,7 +83,7 @@ final class CutSearch {
     long below = best.get().cost();
     Optional<Purchases> purchases =
         Purchases.below(model, certificate, bound.getAsLong(), below, workshop.steps());
-    purchases.ifPresent(p -> raise(OptionalLong.of(p.least().orElse(below))));
+    purchases.ifPresent(p -> raise(OptionalLong.of(p.least())));
     return purchases;
   }
 

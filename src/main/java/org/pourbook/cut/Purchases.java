@@ -1,11 +1,10 @@
 package org.pourbook.cut;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
+import java.util.stream.IntStream;
 
 /**
  * Whole numbers of boards that a {@link Relaxation.Certificate} allows. Every plan buys boards
@@ -79,19 +78,12 @@ final class Purchases {
    * some add up to a multiple of the price (pigeonhole), and it can replace them.
    */
   private static int bestUnlimited(CutModel model, long[] worth) {
-    int best = -1;
-    for (int k = 0; k < model.stocks(); k++) {
-      if (model.cost()[k] > 0 && (best < 0 || compareRate(model, worth, k, best) > 0)) {
-        best = k;
-      }
-    }
-    return best < 0 || model.isLimited(best) ? -1 : best;
-  }
-
-  private static int compareRate(CutModel model, long[] worth, int a, int b) {
-    return BigInteger.valueOf(worth[a])
-        .multiply(BigInteger.valueOf(model.cost()[b]))
-        .compareTo(BigInteger.valueOf(worth[b]).multiply(BigInteger.valueOf(model.cost()[a])));
+    return IntStream.range(0, model.stocks())
+        .filter(k -> model.cost()[k] > 0)
+        .boxed()
+        .min(CoverBound.byRate(model, worth))
+        .filter(best -> !model.isLimited(best))
+        .orElse(-1);
   }
 
   private static int boardsInAny(CutModel model, int base, long atLeast) {
@@ -148,10 +140,23 @@ final class Purchases {
     return taken;
   }
 
-  /** Returns the least total that is enough; empty where none below the limit is. */
-  OptionalLong least() {
-    int at = first();
-    return at == most.length ? OptionalLong.empty() : OptionalLong.of(fixedCost + at);
+  /** Returns a bound raised to the least total that is enough; to {@code below} where none is. */
+  static long raised(
+      CutModel model,
+      Relaxation.Certificate certificate,
+      long bound,
+      long below,
+      Effort.Steps steps) {
+    return below <= bound
+        ? bound
+        : below(model, certificate, bound, below, steps)
+            .map(purchases -> Math.max(bound, purchases.least()))
+            .orElse(bound);
+  }
+
+  /** Returns the least total that is enough; {@code below} where none below it is. */
+  long least() {
+    return fixedCost + first();
   }
 
   private int first() {

@@ -133,24 +133,11 @@ final class RunBound {
         return lp.bound();
       }
       long best = Math.max(bound.getAsLong(), lp.bound().getAsLong());
-      best = lifted(model, lp.certificate(), best, known, workshop);
-      long[] full = knapsack.get().best(model, model.width()).worth();
-      Relaxation.Certificate byLength =
-          new Relaxation.Certificate(full, BigInteger.valueOf(model.totalWidth()));
-      return OptionalLong.of(lifted(model, byLength, best, known, workshop));
+      best = Purchases.raised(model, lp.certificate(), best, known, workshop.steps());
+      Relaxation.Certificate byLength = Relaxation.Certificate.byLength(model, knapsack.get());
+      return OptionalLong.of(Purchases.raised(model, byLength, best, known, workshop.steps()));
     } catch (ArithmeticException e) {
       return bound; // the linear program went astray; the bound by length stands
     }
-  }
-
-  /** Raises the bound to the least total that whole stock pieces add up to. */
-  private static long lifted(
-      CutModel model, Relaxation.Certificate proof, long bound, long known, Workshop workshop) {
-    if (known <= bound) {
-      return bound;
-    }
-    return Purchases.below(model, proof, bound, known, workshop.steps())
-        .map(purchases -> Math.max(bound, purchases.least().orElse(known)))
-        .orElse(bound);
   }
 }

@@ -16,12 +16,6 @@ import org.pourbook.measure.Length;
 final class RunRelaxation {
   private static final int ROUNDS = 400;
 
-  /** What a piece left out costs, in prices of the dearest stock. */
-  private static final double LEFT_OUT = 1000;
-
-  /** Worths are scaled so that the dearest stock is worth about 2 to this power. */
-  private static final int BITS = 44;
-
   /**
    * What the program gave.
    *
@@ -31,23 +25,19 @@ final class RunRelaxation {
   record Result(double costMicros, double[][] times) {}
 
   private final CutModel model;
-  private final List<RunKind> kinds;
-  private final double dearest;
-  private final int[] limitRow;
-  private final Simplex simplex;
+  private final MasterProgram program;
   private final int[][] taken;
 
   private RunRelaxation(
       Normalised all, int[] wanted, List<RunKind> kinds, List<List<List<Long>>> divisions) {
     this.model = all.model();
-    this.kinds = kinds;
-    this.dearest = Math.max(1, Arrays.stream(model.cost()).max().orElse(1));
-    this.limitRow = new int[model.stocks()];
-    this.simplex = simplex(wanted);
+    this.program =
+        new MasterProgram(
+            model,
+            wanted,
+            kinds.stream().mapToDouble(RunKind::count).toArray(),
+            kinds.stream().mapToDouble(kind -> 2.0 * kind.pieces() * kind.courses()).toArray());
     this.taken = new int[kinds.size()][];
-    for (int i = 0; i < model.items(); i++) {
-      simplex.add(new int[] {i}, new double[] {-1}, 0);
-    }
     for (int r = 0; r < taken.length; r++) {
       int row = model.items() + r;
       int courses = kinds.get(r).courses();
@@ -108,30 +98,6 @@ final class RunRelaxation {
     return all.lengths().indexOf(length);
   }
 
-  private Simplex simplex(int[] wanted) {
-    int rows = model.items() + kinds.size();
-    for (int k = 0; k < model.stocks(); k++) {
-      limitRow[k] = model.isLimited(k) ? rows++ : -1;
-    }
-    double[] rhs = new double[rows];
-    double[] start = new double[rows];
-    for (int i = 0; i < wanted.length; i++) {
-      rhs[i] = wanted[i];
-      start[i] = LEFT_OUT * dearest;
-    }
-    for (int r = 0; r < kinds.size(); r++) {
-      RunKind kind = kinds.get(r);
-      rhs[model.items() + r] = kind.count();
-      start[model.items() + r] = 2 * LEFT_OUT * dearest * kind.pieces() * kind.courses();
-    }
-    for (int k = 0; k < model.stocks(); k++) {
-      if (limitRow[k] >= 0) {
-        rhs[limitRow[k]] = model.limit()[k];
-      }
-    }
-    return new Simplex(rhs, start, 1e-9 * dearest);
-  }
-
   private int addDivision(Normalised all, List<Long> division, int kindRow, int courses) {
     Map<Long, Integer> count = counted(division);
     int[] rows = new int[count.size() + 1];
@@ -143,71 +109,30 @@ final class RunRelaxation {
     }
     rows[at] = kindRow;
     values[at] = 1;
-    return simplex.add(rows, values, 0);
+    return program.simplex().add(rows, values, 0);
   }
 
   private Optional<Result> generate(Knapsack knapsack, Effort effort, long costUnit) {
-    double scale = Math.scalb(1.0, BITS - Math.getExponent(dearest));
+    Simplex simplex = program.simplex();
     boolean added = true;
     for (int round = 0; added && round < ROUNDS; round++) {
       if (simplex.solve(effort.pivots()) == effort.pivots()) {
         return Optional.empty();
       }
       double[] duals = simplex.duals();
-      long[] worth = new long[model.items()];
-      for (int i = 0; i < worth.length; i++) {
-        worth[i] = (long) Math.floor(Math.max(0, duals[i]) * scale);
-      }
-      added = addPriced(knapsack.best(model, worth), duals);
+      added = program.addPaying(knapsack.best(model, program.worth(duals)).columns(), duals);
     }
-    double cost = simplex.objective();
-    return cost >= LEFT_OUT * dearest / 2 && isShort()
+    return program.isShort()
         ? Optional.empty()
-        : Optional.of(new Result(cost * costUnit, times()));
-  }
-
-  /** Returns whether pieces or runs were left out for want of stock. */
-  private boolean isShort() {
-    double[] x = simplex.solution();
-    for (int row = 0; row < model.items() + kinds.size(); row++) {
-      if (x[row] > 1e-7) {
-        return true;
-      }
-    }
-    return false;
+        : Optional.of(new Result(simplex.objective() * costUnit, times()));
   }
 
   private double[][] times() {
-    double[] x = simplex.solution();
+    double[] x = program.simplex().solution();
     double[][] times = new double[taken.length][];
     for (int r = 0; r < taken.length; r++) {
       times[r] = Arrays.stream(taken[r]).mapToDouble(column -> x[column]).toArray();
     }
     return times;
-  }
-
-  private boolean addPriced(Knapsack.Best best, double[] duals) {
-    boolean added = false;
-    for (Column column : best.columns()) {
-      int limit = limitRow[column.stock()];
-      int n = column.item().length;
-      int[] rows = Arrays.copyOf(column.item(), limit >= 0 ? n + 1 : n);
-      double[] values = new double[rows.length];
-      double reduced = model.cost()[column.stock()];
-      for (int at = 0; at < n; at++) {
-        values[at] = column.count()[at];
-        reduced -= duals[rows[at]] * values[at];
-      }
-      if (limit >= 0) {
-        rows[n] = limit;
-        values[n] = 1;
-        reduced -= duals[limit];
-      }
-      if (reduced < -1e-7 * dearest) {
-        simplex.add(rows, values, model.cost()[column.stock()]);
-        added = true;
-      }
-    }
-    return added;
   }
 }

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -28,8 +27,6 @@ final class RunSearch {
 
   /** A plan of so many lengths counts as one; of more it takes longer, so fewer are made. */
   private static final int LENGTHS = 40;
-
-  private static final double WHOLE = 1e-6;
 
   private final CutJob job;
   private final List<RunKind> kinds;
@@ -84,7 +81,7 @@ final class RunSearch {
       }
       double[][] times = lp.map(RunRelaxation.Result::times).orElse(new double[kinds.size()][]);
       for (int way = 0; way < ROUNDINGS && lp.isPresent() && cost() > boundMicros; way++) {
-        tries(rounded(divisions, times, way));
+        tries(RunRounding.of(kinds, divisions, times, way));
       }
       int left = effort.runs().plans() * LENGTHS / Math.max(LENGTHS, lengths(divisions));
       while (left > 0 && cost() > boundMicros) {
@@ -104,7 +101,7 @@ final class RunSearch {
       unit = unit.gcd(BigInteger.valueOf(stock.costMicros()));
     }
     double each = Math.max(1, unit.longValueExact());
-    return (long) (Math.ceil(costMicros / each - WHOLE) * each);
+    return (long) (Math.ceil(costMicros / each - RunRounding.WHOLE) * each);
   }
 
   private List<List<List<Long>>> divisions() {
@@ -130,42 +127,6 @@ final class RunSearch {
     job.pieces().forEach(piece -> lengths.add(piece.length().nanometres()));
     best.times().forEach(kind -> kind.keySet().forEach(lengths::addAll));
     return lengths.size() + divisions.size();
-  }
-
-  /** Returns the program's divisions in whole numbers: the largest fractions are rounded up. */
-  private RunChoice rounded(List<List<List<Long>>> divisions, double[][] times, int way) {
-    List<Map<List<Long>, Integer>> whole = new ArrayList<>();
-    for (int r = 0; r < kinds.size(); r++) {
-      double[] of = times[r];
-      Map<List<Long>, Integer> chosen = new TreeMap<>(RunChoice.LONGEST_FIRST);
-      int left = kinds.get(r).count();
-      for (int d = 0; d < of.length; d++) {
-        int floor = Math.min(left, (int) Math.floor(of[d] + WHOLE));
-        left -= floor;
-        if (floor > 0) {
-          chosen.merge(divisions.get(r).get(d), floor, Integer::sum);
-        }
-      }
-      List<Integer> largest = largestFraction(of);
-      for (int at = 0; left > 0; at++, left--) {
-        int d = largest.get((at + way) % largest.size());
-        chosen.merge(divisions.get(r).get(d), 1, Integer::sum);
-      }
-      whole.add(chosen);
-    }
-    return new RunChoice(whole);
-  }
-
-  private static List<Integer> largestFraction(double[] times) {
-    List<Integer> order = new ArrayList<>();
-    IntStream.range(0, times.length)
-        .boxed()
-        .filter(d -> times[d] > WHOLE)
-        .sorted(
-            Comparator.comparingDouble((Integer d) -> Math.floor(times[d] + WHOLE) - times[d])
-                .thenComparing(d -> d))
-        .forEach(order::add);
-    return order.isEmpty() ? List.of(0) : order;
   }
 
   /**

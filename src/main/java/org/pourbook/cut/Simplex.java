@@ -23,7 +23,7 @@ final class Simplex {
   private boolean[] basic = new boolean[64];
 
   private final int[] basis;
-  private final double[][] inverse;
+  private final BasisInverse inverse;
   private final double[] basicValue;
   private final double[] dual;
   private int sinceRefactor;
@@ -39,13 +39,12 @@ final class Simplex {
     this.rhs = rhs.clone();
     this.tolerance = tolerance;
     this.basis = new int[rows];
-    this.inverse = new double[rows][rows];
+    this.inverse = new BasisInverse(rows);
     this.basicValue = rhs.clone();
     this.dual = startCost.clone();
     for (int r = 0; r < rows; r++) {
       basis[r] = add(new int[] {r}, new double[] {1}, startCost[r]);
       basic[basis[r]] = true;
-      inverse[r][r] = 1;
     }
   }
 
@@ -97,7 +96,7 @@ final class Simplex {
       if (enter < 0) {
         return pivots;
       }
-      double[] direction = direction(enter);
+      double[] direction = inverse.times(row[enter], value[enter]);
       int leave = leaving(direction, bland);
       if (leave < 0) {
         throw new ArithmeticException("the linear program is unbounded");
@@ -136,18 +135,6 @@ final class Simplex {
     return reduced;
   }
 
-  private double[] direction(int j) {
-    double[] direction = new double[rows];
-    for (int r = 0; r < rows; r++) {
-      double sum = 0;
-      for (int at = 0; at < row[j].length; at++) {
-        sum += inverse[r][row[j][at]] * value[j][at];
-      }
-      direction[r] = sum;
-    }
-    return direction;
-  }
-
   private int leaving(double[] direction, boolean bland) {
     int leave = -1;
     double least = Double.MAX_VALUE;
@@ -169,25 +156,14 @@ final class Simplex {
 
   private void pivot(int enter, int leave, double[] direction, double step) {
     double reduced = reducedCost(enter);
-    double[] pivotRow = inverse[leave];
-    double by = 1 / direction[leave];
-    for (int c = 0; c < rows; c++) {
-      pivotRow[c] *= by;
-    }
+    inverse.pivot(leave, direction);
     for (int r = 0; r < rows; r++) {
-      double factor = direction[r];
-      if (r != leave && factor != 0) {
-        double[] other = inverse[r];
-        for (int c = 0; c < rows; c++) {
-          other[c] -= factor * pivotRow[c];
-        }
-        basicValue[r] = Math.max(0, basicValue[r] - factor * step);
+      if (r != leave && direction[r] != 0) {
+        basicValue[r] = Math.max(0, basicValue[r] - direction[r] * step);
       }
     }
     basicValue[leave] = step;
-    for (int c = 0; c < rows; c++) {
-      dual[c] += reduced * pivotRow[c];
-    }
+    inverse.addRow(leave, reduced, dual);
     basic[basis[leave]] = false;
     basic[enter] = true;
     basis[leave] = enter;
@@ -199,53 +175,17 @@ final class Simplex {
   /** Computes the inverse anew, so that rounding errors do not add up. */
   private void refactor() {
     sinceRefactor = 0;
-    double[][] matrix = new double[rows][2 * rows];
+    int[][] rowsOf = new int[rows][];
+    double[][] values = new double[rows][];
     for (int c = 0; c < rows; c++) {
-      int j = basis[c];
-      for (int at = 0; at < row[j].length; at++) {
-        matrix[row[j][at]][c] = value[j][at];
-      }
-      matrix[c][rows + c] = 1;
+      rowsOf[c] = row[basis[c]];
+      values[c] = value[basis[c]];
     }
-    eliminate(matrix);
+    inverse.refactor(rowsOf, values);
     Arrays.fill(dual, 0);
     for (int r = 0; r < rows; r++) {
-      System.arraycopy(matrix[r], rows, inverse[r], 0, rows);
-      double sum = 0;
-      for (int c = 0; c < rows; c++) {
-        sum += inverse[r][c] * rhs[c];
-        dual[c] += cost[basis[r]] * inverse[r][c];
-      }
-      basicValue[r] = Math.max(0, sum);
-    }
-  }
-
-  private void eliminate(double[][] matrix) {
-    for (int c = 0; c < rows; c++) {
-      int best = c;
-      for (int r = c + 1; r < rows; r++) {
-        if (Math.abs(matrix[r][c]) > Math.abs(matrix[best][c])) {
-          best = r;
-        }
-      }
-      double[] swap = matrix[c];
-      matrix[c] = matrix[best];
-      matrix[best] = swap;
-      if (Math.abs(matrix[c][c]) < 1e-12) {
-        throw new ArithmeticException("the basis is singular");
-      }
-      double by = 1 / matrix[c][c];
-      for (int k = c; k < 2 * rows; k++) {
-        matrix[c][k] *= by;
-      }
-      for (int r = 0; r < rows; r++) {
-        double factor = matrix[r][c];
-        if (r != c && factor != 0) {
-          for (int k = c; k < 2 * rows; k++) {
-            matrix[r][k] -= factor * matrix[c][k];
-          }
-        }
-      }
+      basicValue[r] = Math.max(0, inverse.product(r, rhs));
+      inverse.addRow(r, cost[basis[r]], dual);
     }
   }
 }

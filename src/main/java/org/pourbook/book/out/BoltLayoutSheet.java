@@ -1,7 +1,7 @@
 package org.pourbook.book.out;
 
 import java.util.List;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.pourbook.desk.Estimate;
 import org.pourbook.job.Job;
 import org.pourbook.measure.Length;
@@ -37,12 +37,12 @@ final class BoltLayoutSheet implements Sheet {
   }
 
   @Override
-  public void writeTo(SXSSFSheet sheet, Styles styles, Paper paper) {
+  public void writeTo(XSSFSheet sheet, Rows rows, Paper paper) {
     for (int i = 0; i < COLUMNS; i++) {
       int width = i % 2 == 0 ? BOX_WIDTH : PLACE_WIDTH;
       sheet.setColumnWidth(i, width * SheetWriter.WIDTH_UNIT);
     }
-    ShopPen pen = new ShopPen(sheet, styles);
+    ShopPen pen = new ShopPen(sheet, rows);
     if (takeOffs.isEmpty()) {
       pen.page(NAME, "No plates are listed.");
     }

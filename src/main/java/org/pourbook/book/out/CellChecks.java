@@ -5,7 +5,7 @@ import org.apache.poi.ss.usermodel.DataValidation.ErrorStyle;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.util.CellRangeAddressList;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.pourbook.book.InputColumn;
 import org.pourbook.book.InputSheet;
 
@@ -17,11 +17,11 @@ final class CellChecks {
 
   private static final int LONGEST_TITLE = 32;
 
-  private final SXSSFSheet sheet;
+  private final XSSFSheet sheet;
   private final InputSheet input;
   private final InputCells cells;
 
-  CellChecks(SXSSFSheet sheet, InputSheet input, InputCells cells) {
+  CellChecks(XSSFSheet sheet, InputSheet input, InputCells cells) {
     this.sheet = sheet;
     this.input = input;
     this.cells = cells;

@@ -17,9 +17,9 @@ import org.apache.poi.xddf.usermodel.chart.XDDFChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTDLbls;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties;
 
@@ -50,9 +50,8 @@ record CostChart(SheetSpec<?> spec, List<String> headings, String currency)
   }
 
   @Override
-  public int writeTo(SXSSFSheet sheet, int row) {
-    XSSFDrawing drawing =
-        sheet.getWorkbook().getXSSFWorkbook().getSheet(spec.name()).createDrawingPatriarch();
+  public int writeTo(XSSFSheet sheet, int row) {
+    XSSFDrawing drawing = sheet.createDrawingPatriarch();
     XSSFChart chart =
         drawing.createChart(drawing.createAnchor(0, 0, 0, 0, 0, row, COLUMNS, row + ROWS));
     title(chart);

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.pourbook.buy.CutSheet;
 import org.pourbook.measure.LengthFormat;
 
@@ -32,11 +32,11 @@ final class CuttingSheet implements Sheet {
   }
 
   @Override
-  public void writeTo(SXSSFSheet sheet, Styles styles, Paper paper) {
+  public void writeTo(XSSFSheet sheet, Rows rows, Paper paper) {
     for (int i = 0; i < WIDTHS.size(); i++) {
       sheet.setColumnWidth(i, WIDTHS.get(i) * SheetWriter.WIDTH_UNIT);
     }
-    ShopPen pen = new ShopPen(sheet, styles);
+    ShopPen pen = new ShopPen(sheet, rows);
     if (plans.isEmpty()) {
       pen.page(NAME, "Nothing is cut.");
     }

@@ -6,8 +6,8 @@ import org.apache.poi.ss.usermodel.ConditionalFormattingRule;
 import org.apache.poi.ss.usermodel.PatternFormatting;
 import org.apache.poi.ss.usermodel.SheetConditionalFormatting;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** Words that tell whether all is well; colour only says it again. */
 final class Light {
@@ -67,7 +67,7 @@ final class Light {
   }
 
   /** Makes cells red that begin with {@code look}; {@code first} is the first of them. */
-  static void colour(SXSSFSheet sheet, String first, CellRangeAddress cells) {
+  static void colour(XSSFSheet sheet, String first, CellRangeAddress cells) {
     SheetConditionalFormatting formatting = sheet.getSheetConditionalFormatting();
     ConditionalFormattingRule rule =
         formatting.createConditionalFormattingRule(

@@ -1,7 +1,7 @@
 package org.pourbook.book.out;
 
 import java.util.List;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.pourbook.buy.Order;
 
 /** The printed orders, each on a page of its own. */
@@ -28,11 +28,11 @@ final class OrderPages implements Sheet {
   }
 
   @Override
-  public void writeTo(SXSSFSheet sheet, Styles styles, Paper paper) {
+  public void writeTo(XSSFSheet sheet, Rows rows, Paper paper) {
     for (int i = 0; i < WIDTHS.size(); i++) {
       sheet.setColumnWidth(i, WIDTHS.get(i) * SheetWriter.WIDTH_UNIT);
     }
-    Pen pen = new Pen(sheet, new CellWriter(styles));
+    Pen pen = new Pen(rows);
     List<Order> all = totals.spec().rows();
     if (all.isEmpty()) {
       pen.next().write(0, Look.SAYS, Cell.of("There is nothing to order."));

@@ -3,7 +3,7 @@ package org.pourbook.book.out;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /**
  * The paper a workbook is printed on.
@@ -22,7 +22,7 @@ record Paper(boolean metric, String footer) {
   private static final int MOST_FOOTER = 44;
 
   /** Sets a sheet to be printed one page wide, its foot with the page's number. */
-  void set(SXSSFSheet sheet, boolean landscape) {
+  void set(XSSFSheet sheet, boolean landscape) {
     PrintSetup setup = sheet.getPrintSetup();
     setup.setPaperSize(metric ? PrintSetup.A4_PAPERSIZE : PrintSetup.LETTER_PAPERSIZE);
     setup.setLandscape(landscape);
@@ -40,7 +40,7 @@ record Paper(boolean metric, String footer) {
   }
 
   /** Sets a wide sheet to be printed over several pages, its first two columns on each. */
-  void spread(SXSSFSheet sheet, int pagesWide) {
+  void spread(XSSFSheet sheet, int pagesWide) {
     sheet.getPrintSetup().setFitWidth((short) pagesWide);
     if (pagesWide > 1) {
       sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 1));
@@ -48,7 +48,7 @@ record Paper(boolean metric, String footer) {
   }
 
   /** Sets what is printed, and the rows repeated on every page; rows and columns from 0. */
-  void setArea(SXSSFSheet sheet, int lastRow, int lastColumn, int repeatedRow) {
+  void setArea(XSSFSheet sheet, int lastRow, int lastColumn, int repeatedRow) {
     int index = sheet.getWorkbook().getSheetIndex(sheet);
     sheet.getWorkbook().setPrintArea(index, 0, lastColumn, 0, lastRow);
     if (repeatedRow >= 0) {

@@ -1,43 +1,31 @@
 package org.pourbook.book.out;
 
-import org.apache.poi.xssf.streaming.SXSSFRow;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
-import org.jspecify.annotations.Nullable;
-
 /** Writes a sheet that is laid out freely, row after row. */
 final class Pen {
 
-  private final SXSSFSheet sheet;
-  private final CellWriter cells;
-  private @Nullable SXSSFRow current;
+  private final Rows rows;
   private int row = -1;
 
-  Pen(SXSSFSheet sheet, CellWriter cells) {
-    this.sheet = sheet;
-    this.cells = cells;
+  Pen(Rows rows) {
+    this.rows = rows;
   }
 
   /** Begins the next row. */
   Pen next() {
     row++;
-    current = sheet.createRow(row);
+    rows.next(row);
     return this;
   }
 
   Pen next(float heightPoints) {
     next();
-    if (current != null) {
-      current.setHeightInPoints(heightPoints);
-    }
+    rows.height(heightPoints);
     return this;
   }
 
   /** Writes a cell of the current row; {@code column} counts from 0. */
   Pen write(int column, Look look, Cell value) {
-    if (current == null) {
-      throw new IllegalStateException("no row begun");
-    }
-    cells.write(current, column, look, value);
+    rows.write(column, look, value);
     return this;
   }
 

@@ -1,7 +1,6 @@
 package org.pourbook.book.out;
 
 import java.util.List;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.pourbook.plan.Drawing;
 
@@ -39,13 +38,12 @@ final class PlansSheet implements Sheet {
   }
 
   @Override
-  public void writeTo(SXSSFSheet sheet, Styles styles, Paper paper) {
+  public void writeTo(XSSFSheet sheet, Rows rows, Paper paper) {
     for (int i = 0; i < COLUMNS; i++) {
       sheet.setColumnWidth(i, COLUMN_WIDTH * SheetWriter.WIDTH_UNIT);
     }
-    Pen pen = new Pen(sheet, new CellWriter(styles));
-    XSSFSheet drawn = sheet.getWorkbook().getXSSFWorkbook().getSheet(NAME);
-    SheetShapes shapes = new SheetShapes(drawn.createDrawingPatriarch().getCTDrawing());
+    Pen pen = new Pen(rows);
+    SheetShapes shapes = new SheetShapes(sheet.createDrawingPatriarch().getCTDrawing());
     for (Drawing drawing : drawings) {
       if (pen.row() >= 0) {
         sheet.setRowBreak(pen.row());

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.pourbook.buy.Order;
 import org.pourbook.buy.Price;
 import org.pourbook.buy.QuoteLine;
@@ -45,11 +45,11 @@ final class QuotationPage implements Sheet {
   }
 
   @Override
-  public void writeTo(SXSSFSheet sheet, Styles styles, Paper paper) {
+  public void writeTo(XSSFSheet sheet, Rows rows, Paper paper) {
     for (int i = 0; i < WIDTHS.size(); i++) {
       sheet.setColumnWidth(i, WIDTHS.get(i) * SheetWriter.WIDTH_UNIT);
     }
-    Pen pen = new Pen(sheet, new CellWriter(styles));
+    Pen pen = new Pen(rows);
     pen.next(24).write(0, Look.TITLE, Cell.of("Quotation"));
     address(pen);
     offered(pen);

@@ -1,7 +1,7 @@
 package org.pourbook.book.out;
 
 import java.util.List;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.pourbook.book.InputSheet;
 import org.pourbook.book.Layout;
 
@@ -59,11 +59,11 @@ record ReadFirst(String title, String says, List<Part> parts) implements Sheet {
   }
 
   @Override
-  public void writeTo(SXSSFSheet sheet, Styles styles, Paper paper) {
+  public void writeTo(XSSFSheet sheet, Rows rows, Paper paper) {
     for (int i = 0; i < WIDTHS.size(); i++) {
       sheet.setColumnWidth(i, WIDTHS.get(i) * SheetWriter.WIDTH_UNIT);
     }
-    Pen pen = new Pen(sheet, new CellWriter(styles));
+    Pen pen = new Pen(rows);
     pen.next(TITLE_HEIGHT).write(0, Look.TITLE, Cell.of(title));
     pen.next().write(0, Look.SAYS, Cell.of(says));
     pen.next().write(0, Look.SAYS, Cell.of(Layout.LABEL));

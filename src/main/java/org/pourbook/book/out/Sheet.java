@@ -1,7 +1,7 @@
 package org.pourbook.book.out;
 
 import java.util.List;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** A sheet of an output workbook. */
 interface Sheet {
@@ -13,6 +13,11 @@ interface Sheet {
     return List.of(this);
   }
 
-  /** Fills the sheet, which is empty and bears this one's name. */
-  void writeTo(SXSSFSheet sheet, Styles styles, Paper paper);
+  /**
+   * Fills the sheet, which is empty and bears this one's name.
+   *
+   * @param sheet takes columns, paper and whatever else is no row
+   * @param rows takes the rows
+   */
+  void writeTo(XSSFSheet sheet, Rows rows, Paper paper);
 }

@@ -6,7 +6,7 @@ import java.util.function.Function;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.pourbook.problem.Place;
 
 /**
@@ -246,8 +246,8 @@ record SheetSpec<R>(
   }
 
   @Override
-  public void writeTo(SXSSFSheet sheet, Styles styles, Paper paper) {
-    new SheetWriter<>(this, 0, sheet, styles, paper).write();
+  public void writeTo(XSSFSheet sheet, Rows rows, Paper paper) {
+    new SheetWriter<>(this, 0, sheet, rows, paper).write();
   }
 
   /** What stands under a table, on its first sheet. */
@@ -262,7 +262,7 @@ record SheetSpec<R>(
      * @param row the first free row under the table, as the spreadsheet counts
      * @return how many rows it takes
      */
-    int writeTo(SXSSFSheet sheet, int row);
+    int writeTo(XSSFSheet sheet, int row);
   }
 
   /** One of the sheets that a table fills. */
@@ -273,8 +273,8 @@ record SheetSpec<R>(
     }
 
     @Override
-    public void writeTo(SXSSFSheet sheet, Styles styles, Paper paper) {
-      new SheetWriter<>(spec, part, sheet, styles, paper).write();
+    public void writeTo(XSSFSheet sheet, Rows rows, Paper paper) {
+      new SheetWriter<>(spec, part, sheet, rows, paper).write();
     }
   }
 }

@@ -2,8 +2,7 @@ package org.pourbook.book.out;
 
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.streaming.SXSSFRow;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.pourbook.problem.Place;
 
 /** Writes any declared sheet. */
@@ -24,15 +23,15 @@ final class SheetWriter<R> {
 
   private final SheetSpec<R> spec;
   private final int part;
-  private final SXSSFSheet sheet;
-  private final CellWriter cells;
+  private final XSSFSheet sheet;
+  private final Rows rows;
   private final Paper paper;
 
-  SheetWriter(SheetSpec<R> spec, int part, SXSSFSheet sheet, Styles styles, Paper paper) {
+  SheetWriter(SheetSpec<R> spec, int part, XSSFSheet sheet, Rows rows, Paper paper) {
     this.spec = spec;
     this.part = part;
     this.sheet = sheet;
-    this.cells = new CellWriter(styles);
+    this.rows = rows;
     this.paper = paper;
   }
 
@@ -52,17 +51,18 @@ final class SheetWriter<R> {
   }
 
   private void title() {
-    SXSSFRow title = sheet.createRow(SheetSpec.TITLE_ROW - 1);
-    title.setHeightInPoints(TITLE_HEIGHT);
-    cells.write(title, 0, Look.TITLE, Cell.of(spec.nameOf(part)));
+    rows.next(SheetSpec.TITLE_ROW - 1);
+    rows.height(TITLE_HEIGHT);
+    rows.write(0, Look.TITLE, Cell.of(spec.nameOf(part)));
     if (spec.light() instanceof Cell.Formula light && part == 0) {
-      cells.write(title, LIGHT_COLUMN, Look.LIGHT_OF_ALL, light);
+      rows.write(LIGHT_COLUMN, Look.LIGHT_OF_ALL, light);
       Light.colour(
           sheet,
           Place.columnName(LIGHT_COLUMN) + SheetSpec.TITLE_ROW,
           new CellRangeAddress(0, 0, LIGHT_COLUMN, LIGHT_COLUMN));
     }
-    cells.write(sheet.createRow(SheetSpec.SAYS_ROW - 1), 0, Look.SAYS, Cell.of(says()));
+    rows.next(SheetSpec.SAYS_ROW - 1);
+    rows.write(0, Look.SAYS, Cell.of(says()));
   }
 
   private String says() {
@@ -73,13 +73,13 @@ final class SheetWriter<R> {
     if (part > 0 || spec.rows().isEmpty() || spec.columns().stream().noneMatch(Column::totalled)) {
       return;
     }
-    SXSSFRow row = sheet.createRow(SheetSpec.TOTAL_ROW - 1);
-    row.setHeightInPoints(TOTAL_HEIGHT);
-    cells.write(row, 0, Look.TOTAL_TEXT, Cell.of("Total"));
+    rows.next(SheetSpec.TOTAL_ROW - 1);
+    rows.height(TOTAL_HEIGHT);
+    rows.write(0, Look.TOTAL_TEXT, Cell.of("Total"));
     for (int i = 1; i < spec.columns().size(); i++) {
       Column<R> column = spec.columns().get(i);
       if (column.totalled()) {
-        cells.write(row, i, column.look().total(), Cell.formula(sum(i), spec.total(column)));
+        rows.write(i, column.look().total(), Cell.formula(sum(i), spec.total(column)));
       }
     }
   }
@@ -97,28 +97,28 @@ final class SheetWriter<R> {
   }
 
   private void headings() {
-    SXSSFRow row = sheet.createRow(SheetSpec.HEADING_ROW - 1);
+    rows.next(SheetSpec.HEADING_ROW - 1);
     int lines = 1;
     for (int i = 0; i < spec.columns().size(); i++) {
       Column<R> column = spec.columns().get(i);
-      cells.write(row, i, column.look().heading(), Cell.of(column.heading()));
+      rows.write(i, column.look().heading(), Cell.of(column.heading()));
       lines = Math.max(lines, TextLines.ofHeading(column.heading(), column.broadWidth()));
     }
-    row.setHeightInPoints(TextLines.height(lines));
+    rows.height(TextLines.height(lines));
   }
 
   private void row(At<R> at) {
-    SXSSFRow row = sheet.createRow(spec.rowInSheet(at.row()) - 1);
+    rows.next(spec.rowInSheet(at.row()) - 1);
     int lines = 1;
     for (int i = 0; i < spec.columns().size(); i++) {
       Column<R> column = spec.columns().get(i);
       Cell value = column.value().apply(at);
-      cells.write(row, i, column.look(), value);
+      rows.write(i, column.look(), value);
       if (value instanceof Cell.Text text && column.look().isWrapped()) {
         lines = Math.max(lines, TextLines.of(text.text(), column.broadWidth()));
       }
     }
-    row.setHeightInPoints(TextLines.height(lines));
+    rows.height(TextLines.height(lines));
   }
 
   private void lights() {

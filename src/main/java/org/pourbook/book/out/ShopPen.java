@@ -1,6 +1,6 @@
 package org.pourbook.book.out;
 
-import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /**
  * Writes sheets that a crew works from: large type in blocks, none of which is broken by the end of
@@ -19,13 +19,13 @@ final class ShopPen {
 
   private static final float ROOM_POINTS = 7;
 
-  private final SXSSFSheet sheet;
+  private final XSSFSheet sheet;
   private final Pen pen;
   private float used;
 
-  ShopPen(SXSSFSheet sheet, Styles styles) {
+  ShopPen(XSSFSheet sheet, Rows rows) {
     this.sheet = sheet;
-    this.pen = new Pen(sheet, new CellWriter(styles));
+    this.pen = new Pen(rows);
   }
 
   /** Begins a page with its title. */

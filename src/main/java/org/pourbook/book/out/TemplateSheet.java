@@ -3,7 +3,7 @@ package org.pourbook.book.out;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.SpreadsheetVersion;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 import org.pourbook.book.ColumnGroup;
 import org.pourbook.book.InputColumn;
@@ -43,11 +43,11 @@ final class TemplateSheet implements Sheet {
   }
 
   @Override
-  public void writeTo(SXSSFSheet sheet, Styles styles, Paper paper) {
-    Pen pen = new Pen(sheet, new CellWriter(styles));
+  public void writeTo(XSSFSheet sheet, Rows out, Paper paper) {
+    Pen pen = new Pen(out);
     for (int i = 0; i < columns.size(); i++) {
       sheet.setColumnWidth(i, width(i) * SheetWriter.WIDTH_UNIT);
-      sheet.setDefaultColumnStyle(i, styles.of(look(columns.get(i))));
+      sheet.setDefaultColumnStyle(i, out.styles().of(look(columns.get(i))));
     }
     int last = columns.size() - 1;
     pen.next(TITLE_HEIGHT).write(0, Look.TITLE, Cell.of(input.label())).blank(1, last, Look.PLAIN);
@@ -60,7 +60,7 @@ final class TemplateSheet implements Sheet {
       checks.add(columns.get(i), i, FIRST_ROW - 1);
     }
     rows.forEach(row -> row(pen, row));
-    protectHeadings(sheet, styles);
+    protectHeadings(sheet, out.styles());
     sheet.createFreezePane(2, FIRST_ROW - 1);
     sheet.setDisplayGridlines(false);
     paper.set(sheet, true);
@@ -87,15 +87,8 @@ final class TemplateSheet implements Sheet {
    * deleted whole only where no cell of theirs is locked, so the columns right of the last are open
    * too.
    */
-  private void protectHeadings(SXSSFSheet sheet, Styles styles) {
-    CTCol beside =
-        sheet
-            .getWorkbook()
-            .getXSSFWorkbook()
-            .getSheet(name())
-            .getCTWorksheet()
-            .getColsArray(0)
-            .addNewCol();
+  private void protectHeadings(XSSFSheet sheet, Styles styles) {
+    CTCol beside = sheet.getCTWorksheet().getColsArray(0).addNewCol();
     beside.setMin(columns.size() + 1L);
     beside.setMax(SpreadsheetVersion.EXCEL2007.getMaxColumns());
     beside.setWidth(LEAST_WIDTH);

@@ -2,6 +2,7 @@ package org.pourbook.book.out;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Date;
@@ -9,10 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
-import org.apache.poi.util.Reproducibility;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
-import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Writes sheets as a workbook: the same bytes for the same sheets, whole or not at all. */
 final class WorkbookFile {
@@ -21,8 +20,6 @@ final class WorkbookFile {
 
   /** A file says when it was made; ours says this, so that its bytes do not change. */
   private static final Instant MADE = Instant.parse("2026-01-01T00:00:00Z");
-
-  private static final int ROWS_IN_MEMORY = 500;
 
   private WorkbookFile() {}
 
@@ -48,23 +45,35 @@ final class WorkbookFile {
 
   static void write(List<Sheet> tables, Paper paper, String title, OutputStream out)
       throws IOException {
+    try (Spool spool = new Spool()) {
+      write(tables, paper, title, out, spool);
+    }
+  }
+
+  /** Writes the sheets as a workbook, with their rows kept in a spool that is empty. */
+  static void write(List<Sheet> tables, Paper paper, String title, OutputStream out, Spool spool)
+      throws IOException {
     List<Sheet> sheets = tables.stream().flatMap(table -> table.sheets().stream()).toList();
-    try (SXSSFWorkbook workbook = new SXSSFWorkbook(ROWS_IN_MEMORY)) {
-      Styles styles = new Styles(workbook.getXSSFWorkbook());
-      List<SXSSFSheet> made =
+    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+      Styles styles = new Styles(workbook);
+      List<XSSFSheet> made =
           sheets.stream().map(sheet -> workbook.createSheet(sheet.name())).toList();
+      SheetRows rows = new SheetRows(spool);
       for (int i = 0; i < sheets.size(); i++) {
-        sheets.get(i).writeTo(made.get(i), styles, paper);
+        Rows written = new Rows(styles, spool);
+        sheets.get(i).writeTo(made.get(i), written, paper);
+        written.end();
+        made.get(i).getCTWorksheet().getDimension().setRef(written.area());
+        rows.endOf(made.get(i));
       }
-      CoreProperties properties = workbook.getXSSFWorkbook().getProperties().getCoreProperties();
+      CoreProperties properties = workbook.getProperties().getCoreProperties();
       properties.setCreator("pourbook");
       properties.setTitle(title);
       properties.setCreated(Optional.of(Date.from(MADE)));
       properties.setModified(Optional.of(Date.from(MADE)));
-      Reproducibility.runWithSourceDateEpoch(() -> workbook.write(out));
-    } catch (OpenXML4JRuntimeException e) {
-      // The library logs what its temporary file met, and does not pass it on.
-      throw new IOException("no temporary file can be written; is the disk full?", e);
+      rows.writeWith(workbook, out);
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
     }
   }
 }

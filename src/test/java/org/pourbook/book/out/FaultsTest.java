@@ -5,20 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.channels.FileChannel;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.apache.poi.util.DefaultTempFileCreationStrategy;
-import org.apache.poi.util.TempFile;
-import org.apache.poi.util.TempFileCreationStrategy;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,11 +42,6 @@ class FaultsTest {
     target = Files.writeString(outputs.resolve("order.xlsx"), OLDER);
     sheets = OrderSheets.of(DemoEstimate.both());
     paper = OrderWorkbook.paper(DemoEstimate.both());
-  }
-
-  @AfterEach
-  void theUsualTemporaryFiles() {
-    TempFile.setTempFileCreationStrategy(new DefaultTempFileCreationStrategy());
   }
 
   private static List<String> names(Path folder) throws IOException {
@@ -79,7 +71,6 @@ class FaultsTest {
 
   @Test
   void aFaultAtAnyWriteOfTheOutputLeavesTheOlderOne() throws IOException {
-    TempFile.setTempFileCreationStrategy(new Temporary(temporary, Integer.MAX_VALUE));
     FaultyStream whole = new FaultyStream(OutputStream.nullOutputStream(), Integer.MAX_VALUE);
     WorkbookFile.write(sheets, paper, "Order", whole);
     assertTrue(whole.writes() > 100, "writes " + whole.writes());
@@ -94,22 +85,36 @@ class FaultsTest {
   }
 
   @Test
-  void aFaultInAnyTemporaryFileLeavesTheOlderOne() throws IOException {
+  void aFaultInTheTemporaryFileLeavesTheOlderOne() throws IOException {
     assumeTrue(Files.exists(Path.of("/dev/full")), "no device that is full");
-    Temporary sound = new Temporary(temporary, Integer.MAX_VALUE);
-    TempFile.setTempFileCreationStrategy(sound);
-    WorkbookFile.write(sheets, paper, "Order", OutputStream.nullOutputStream());
-    assertTrue(sound.made.size() > 10, "temporary files " + sound.made.size());
-    for (int faulty = 0; faulty < sound.made.size(); faulty++) {
-      String fault = "temporary file " + faulty;
-      TempFile.setTempFileCreationStrategy(new Temporary(temporary, faulty));
+    for (int inMemory : new int[] {0, 1, 10_000, 100_000}) {
       FileSystemException told =
-          assertThrows(FileSystemException.class, () -> write(Integer.MAX_VALUE), fault);
-      assertTrue(
-          told.getReason().equals(FaultyStream.FULL) || told.getReason().contains("disk full"),
-          fault + ": " + told.getReason());
-      isAsBefore(fault);
+          assertThrows(FileSystemException.class, () -> writeSpooled(inMemory, this::full));
+      assertTrue(told.getReason().contains("disk full"), told.getReason());
+      isAsBefore(inMemory + " bytes in memory");
     }
+    writeSpooled(10_000, this::sound);
+    assertTrue(Files.size(target) > OLDER.length(), "without a fault it is replaced");
+    assertEquals(List.of(), names(temporary));
+  }
+
+  private void writeSpooled(int inMemory, Callable<FileChannel> files) throws IOException {
+    WholeOutput.file(
+        target,
+        true,
+        out -> {
+          try (Spool spool = new Spool(inMemory, files)) {
+            WorkbookFile.write(sheets, paper, "Order", out, spool);
+          }
+        });
+  }
+
+  private FileChannel sound() throws IOException {
+    return Spool.opened(Files.createTempFile(temporary, "rows", ""));
+  }
+
+  private FileChannel full() throws IOException {
+    return FileChannel.open(Path.of("/dev/full"), StandardOpenOption.WRITE);
   }
 
   @Test
@@ -126,33 +131,5 @@ class FaultsTest {
                   throw new IOException(FaultyStream.FULL);
                 }));
     isAsBefore("folder");
-  }
-
-  /** Temporary files in a folder, one of which is on a full disk. */
-  private static final class Temporary implements TempFileCreationStrategy {
-    private final Path folder;
-    private final int faulty;
-    private final List<Path> made = new ArrayList<>();
-
-    Temporary(Path folder, int faulty) {
-      this.folder = folder;
-      this.faulty = faulty;
-    }
-
-    @Override
-    public File createTempFile(String prefix, String suffix) throws IOException {
-      Path file = Files.createTempFile(folder, prefix, suffix);
-      if (made.size() == faulty) {
-        Files.delete(file);
-        Files.createSymbolicLink(file, Path.of("/dev/full"));
-      }
-      made.add(file);
-      return file.toFile();
-    }
-
-    @Override
-    public File createTempDirectory(String prefix) throws IOException {
-      return Files.createTempDirectory(folder, prefix).toFile();
-    }
   }
 }

@@ -1,0 +1,115 @@
+package org.pourbook.book.out;
+
+import java.io.ByteArrayOutputStream;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Bytes that are kept until they are read again: the first in memory, all in a temporary file once
+ * they are many.
+ */
+final class Spool extends OutputStream implements Closeable {
+
+  private static final int MOST_IN_MEMORY = 1 << 22;
+
+  private final int mostInMemory;
+  private final Callable<FileChannel> files;
+  private final ByteArrayOutputStream memory = new ByteArrayOutputStream();
+  private @Nullable FileChannel file;
+  private long written;
+
+  Spool() {
+    this(MOST_IN_MEMORY, () -> opened(Files.createTempFile("pourbook", ".rows")));
+  }
+
+  /**
+   * Makes an empty spool.
+   *
+   * @param mostInMemory bytes that are not yet written into a file
+   * @param files opens an empty file when it is needed
+   */
+  Spool(int mostInMemory, Callable<FileChannel> files) {
+    this.mostInMemory = mostInMemory;
+    this.files = files;
+  }
+
+  /** Returns how many bytes it holds. */
+  long size() {
+    return written + memory.size();
+  }
+
+  @Override
+  public void write(int b) throws IOException {
+    write(new byte[] {(byte) b}, 0, 1);
+  }
+
+  @Override
+  public void write(byte[] bytes, int offset, int length) throws IOException {
+    memory.write(bytes, offset, length);
+    if (memory.size() > mostInMemory) {
+      spill();
+    }
+  }
+
+  private void spill() throws IOException {
+    try {
+      FileChannel to = file;
+      if (to == null) {
+        to = files.call();
+        file = to;
+      }
+      ByteBuffer all = ByteBuffer.wrap(memory.toByteArray());
+      while (all.hasRemaining()) {
+        written += to.write(all);
+      }
+      memory.reset();
+    } catch (Exception e) {
+      throw new IOException("no temporary file can be written; is the disk full?", e);
+    }
+  }
+
+  /** Opens a file that is gone when it is closed, be it that the run is killed. */
+  static FileChannel opened(Path path) throws IOException {
+    return FileChannel.open(
+        path,
+        StandardOpenOption.READ,
+        StandardOpenOption.WRITE,
+        StandardOpenOption.DELETE_ON_CLOSE);
+  }
+
+  /** Writes the bytes from one place up to another. */
+  void copy(long from, long to, OutputStream out) throws IOException {
+    FileChannel read = file;
+    if (read == null) {
+      out.write(memory.toByteArray(), (int) from, (int) (to - from));
+      return;
+    }
+    if (memory.size() > 0) {
+      spill();
+    }
+    ByteBuffer buffer = ByteBuffer.allocate(1 << 16);
+    for (long at = from; at < to; at += buffer.limit()) {
+      buffer.clear().limit((int) Math.min(buffer.capacity(), to - at));
+      if (read.read(buffer, at) < 0) {
+        throw new IOException("the temporary file is shorter than what was written");
+      }
+      buffer.flip();
+      out.write(buffer.array(), 0, buffer.limit());
+    }
+  }
+
+  @Override
+  public void close() throws IOException {
+    if (file != null) {
+      file.close();
+    }
+  }
+}
