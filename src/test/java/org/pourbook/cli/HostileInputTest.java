@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.File;
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -16,7 +17,10 @@ import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -85,10 +89,13 @@ class HostileInputTest {
     Path outputs = Files.createDirectory(folder.resolve("outputs"));
     List<HostileFiles.Hostile> files = HostileFiles.in(inputs);
     Map<Path, String> before = state(inputs);
+    Map<Path, String> prices = state(PRICES);
 
     List<String[]> reports = run(files, outputs);
 
     assertEquals(before, state(inputs), "inputs are not touched");
+    assertEquals(prices, state(PRICES), "nor is the price book");
+    assertEquals(outputsOf(files), names(outputs), "nothing else is left beside the outputs");
     List<String> faults = new ArrayList<>();
     for (int i = 0; i < files.size(); i++) {
       faults.addAll(faults(files.get(i), reports.get(i), outputs));
@@ -101,6 +108,22 @@ class HostileInputTest {
             + worst(reports, 1)
             + ", "
             + worst(reports, 2));
+  }
+
+  /** Returns the names of what is to be written. */
+  private static Set<String> outputsOf(List<HostileFiles.Hostile> files) {
+    return files.stream()
+        .filter(file -> file.status() != ExitStatus.NOTHING)
+        .map(file -> file.path().getFileName() + "-order.xlsx")
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static Set<String> names(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .collect(Collectors.toCollection(TreeSet::new));
+    }
   }
 
   private static long worst(List<String[]> reports, int column) {

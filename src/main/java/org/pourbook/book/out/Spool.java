@@ -5,7 +5,7 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -21,9 +21,9 @@ final class Spool extends OutputStream implements Closeable {
   private static final int MOST_IN_MEMORY = 1 << 22;
 
   private final int mostInMemory;
-  private final Callable<FileChannel> files;
+  private final Callable<SeekableByteChannel> files;
   private final Memory memory = new Memory();
-  private @Nullable FileChannel file;
+  private @Nullable SeekableByteChannel file;
   private long written;
 
   Spool() {
@@ -36,7 +36,7 @@ final class Spool extends OutputStream implements Closeable {
    * @param mostInMemory bytes that are not yet written into a file
    * @param files opens an empty file when it is needed
    */
-  Spool(int mostInMemory, Callable<FileChannel> files) {
+  Spool(int mostInMemory, Callable<SeekableByteChannel> files) {
     this.mostInMemory = mostInMemory;
     this.files = files;
   }
@@ -61,11 +61,12 @@ final class Spool extends OutputStream implements Closeable {
 
   private void spill() throws IOException {
     try {
-      FileChannel to = file;
+      SeekableByteChannel to = file;
       if (to == null) {
         to = files.call();
         file = to;
       }
+      to.position(written);
       written += memory.writeTo(to);
       memory.reset();
     } catch (Exception e) {
@@ -74,8 +75,8 @@ final class Spool extends OutputStream implements Closeable {
   }
 
   /** Opens a file that is gone when it is closed, be it that the run is killed. */
-  static FileChannel opened(Path path) throws IOException {
-    return FileChannel.open(
+  static SeekableByteChannel opened(Path path) throws IOException {
+    return Files.newByteChannel(
         path,
         StandardOpenOption.READ,
         StandardOpenOption.WRITE,
@@ -84,7 +85,7 @@ final class Spool extends OutputStream implements Closeable {
 
   /** Writes the bytes from one place up to another. */
   void copy(long from, long to, OutputStream out) throws IOException {
-    FileChannel read = file;
+    SeekableByteChannel read = file;
     if (read == null) {
       memory.copy((int) from, (int) to, out);
       return;
@@ -95,7 +96,7 @@ final class Spool extends OutputStream implements Closeable {
     ByteBuffer buffer = ByteBuffer.allocate(1 << 16);
     for (long at = from; at < to; at += buffer.limit()) {
       buffer.clear().limit((int) Math.min(buffer.capacity(), to - at));
-      if (read.read(buffer, at) < 0) {
+      if (read.position(at).read(buffer) < 0) {
         throw new IOException("the temporary file is shorter than what was written");
       }
       buffer.flip();
@@ -110,7 +111,7 @@ final class Spool extends OutputStream implements Closeable {
       out.write(buf, from, to - from);
     }
 
-    int writeTo(FileChannel file) throws IOException {
+    int writeTo(SeekableByteChannel file) throws IOException {
       ByteBuffer all = ByteBuffer.wrap(buf, 0, count);
       while (all.hasRemaining()) {
         file.write(all);

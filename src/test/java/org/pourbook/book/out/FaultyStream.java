@@ -9,6 +9,9 @@ final class FaultyStream extends FilterOutputStream {
 
   static final String FULL = "No space left on device";
 
+  /** So many sound writes that none fails. */
+  static final int NEVER = Integer.MAX_VALUE;
+
   private final int sound;
   private int writes;
 
