@@ -5,14 +5,15 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Keeps one of each text and each material key of many take-offs, and one of each figure of one: in
- * a season's batch most of them are said over and over, and would fill most of the memory. Threads
- * may share it.
+ * Keeps one of each text, material key and kind of row of many take-offs, and one of each figure of
+ * one: in a season's batch most of them are said over and over, and would fill most of the memory.
+ * Threads may share it.
  */
 public final class Alike {
 
   private final Map<String, String> texts = new ConcurrentHashMap<>();
   private final Map<MaterialKey, Optional<MaterialKey>> keys = new ConcurrentHashMap<>();
+  private final Map<Quantity.Kind, Quantity.Kind> kinds = new ConcurrentHashMap<>();
 
   /** Returns an equal take-off that shares its texts and keys with those returned before. */
   public TakeOff of(TakeOff takeOff) {
@@ -42,17 +43,22 @@ public final class Alike {
 
   private Quantity of(Quantity quantity, AlikeFigures figures) {
     return new Quantity(
+        kinds.computeIfAbsent(quantity.kind(), this::of),
         quantity.section(),
-        of(quantity.what()),
         quantity.amount(),
-        quantity.unit(),
         of(quantity.working()),
-        quantity.rule(),
-        quantity.material().flatMap(this::of),
-        quantity.pour(),
-        figures.of(quantity.allowancePercent()),
-        of(quantity.unitText()),
-        figures.of(quantity.worked()));
+        figures.ofWorked(quantity.worked()));
+  }
+
+  private Quantity.Kind of(Quantity.Kind kind) {
+    return new Quantity.Kind(
+        of(kind.what()),
+        kind.unit(),
+        of(kind.rule()),
+        kind.material().flatMap(this::of),
+        kind.pour(),
+        kind.allowancePercent(),
+        of(kind.unitText()));
   }
 
   private PieceNeed of(PieceNeed piece, AlikeFigures figures) {

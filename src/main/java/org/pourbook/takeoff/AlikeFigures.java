@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.pourbook.measure.Length;
 
 /**
@@ -38,8 +37,8 @@ final class AlikeFigures {
     return joined.isPresent() ? kept(joined) : joined;
   }
 
-  OptionalDouble of(OptionalDouble number) {
-    return number.isPresent() ? kept(number) : number;
+  Optional<Worked> ofWorked(Optional<Worked> worked) {
+    return worked.isPresent() ? kept(Optional.of(of(worked.get()))) : worked;
   }
 
   /** Returns equal arithmetic all parts of which are shared. */

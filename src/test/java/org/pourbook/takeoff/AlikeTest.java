@@ -50,7 +50,9 @@ class AlikeTest {
     TakeOff sharing = new Alike().of(TakeOffs.of(job, Offer.NOTHING));
 
     Set<Object> same = Collections.newSetFromMap(new IdentityHashMap<>());
-    sharing.quantities().forEach(quantity -> gather(quantity.worked(), same));
+    sharing
+        .quantities()
+        .forEach(quantity -> quantity.worked().ifPresent(worked -> gather(worked, same)));
     sharing.pieces().forEach(piece -> same.add(piece.length()));
     assertEquals(new HashSet<>(same).size(), same.size());
     assertTrue(same.stream().anyMatch(Worked.Given.class::isInstance));
