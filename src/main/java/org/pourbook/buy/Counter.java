@@ -53,7 +53,7 @@ final class Counter implements OnOffer {
   /** Returns the answer to a lot; what it takes is no longer in stock. */
   Answer answer(Lot lot) {
     if (book.has(lot.key())) {
-      CutOptions.Result ways = Buyer.ways(lot, book, planner);
+      CutOptions.Result ways = Choosing.ways(lot, book, planner, List.of());
       Option way = ways.options().get(0);
       if (way.isPriced() && beyondStock(way).isEmpty()) {
         return taken(lot, lot, way, Standing.AS_ASKED, "");
@@ -66,7 +66,7 @@ final class Counter implements OnOffer {
                       Optional.empty(),
                       Standing.NOT_STOCKED,
                       beyondStock(way).orElse("cannot be cut from the lengths in stock"),
-                      Buyer.notCut(lot, ways)));
+                      Choosing.notCut(lot, ways)));
     }
     return instead(lot).orElseGet(() -> nothing(lot));
   }
@@ -99,7 +99,7 @@ final class Counter implements OnOffer {
     List<Way> found = new ArrayList<>();
     for (MaterialKey other : substitutes(lot.key())) {
       Lot inIts = new Lot(other, lot.planning(), lot.service(), lot.delivered(), lot.portions());
-      Option way = Buyer.ways(inIts, book, planner).options().get(0);
+      Option way = Choosing.ways(inIts, book, planner, List.of()).options().get(0);
       if (way.isPriced() && beyondStock(way).isEmpty()) {
         found.add(new Way(inIts, way));
       }

@@ -3,6 +3,7 @@ package org.pourbook.buy;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,11 @@ final class CutPurchases {
   private final List<CutPiece> pieces;
   private final List<CutStock> stock;
   private final CutResult.Planned plan;
+
+  /** The same stock and cuts stand in many patterns: one of each is kept. */
+  private final Map<CutJob.Stock, CutJob.Stock> stockInWords = new HashMap<>();
+
+  private final Map<CutResult.Cut, CutResult.Cut> cutsInWords = new HashMap<>();
 
   private CutPurchases(
       Lot lot, List<CutPiece> pieces, List<CutStock> stock, CutResult.Planned plan) {
@@ -175,10 +181,18 @@ final class CutPurchases {
 
   /** Returns stock by the item that is bought, or as being there already. */
   private CutJob.Stock inWords(CutJob.Stock indexed) {
+    return stockInWords.computeIfAbsent(indexed, this::named);
+  }
+
+  private CutJob.Stock named(CutJob.Stock indexed) {
     CutStock item = stock.get(Integer.parseInt(indexed.id()));
     String bought = item.offer().map(offer -> offer.first().item()).orElse("");
     String id = item.onHand().isPresent() ? Yard.ON_HAND : bought;
     return new CutJob.Stock(id, indexed.length(), indexed.costMicros(), indexed.limit());
+  }
+
+  private CutResult.Cut inWords(CutResult.Cut cut, boolean shared) {
+    return new CutResult.Cut(cut.length(), cut.count(), pieceOf(cut).goesTo(shared));
   }
 
   /** Returns the plan with places in words; patterns that then are alike are one. */
@@ -188,7 +202,7 @@ final class CutPurchases {
     for (CutResult.Pattern pattern : plan.patterns()) {
       List<CutResult.Cut> cuts = new ArrayList<>();
       for (CutResult.Cut cut : pattern.cuts()) {
-        cuts.add(new CutResult.Cut(cut.length(), cut.count(), pieceOf(cut).goesTo(shared)));
+        cuts.add(cutsInWords.computeIfAbsent(cut, c -> inWords(c, shared)));
       }
       times.merge(
           new CutResult.Pattern(

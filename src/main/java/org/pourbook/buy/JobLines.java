@@ -3,6 +3,7 @@ package org.pourbook.buy;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -22,6 +23,9 @@ final class JobLines {
   }
 
   private final Map<Purchase, Map<String, Brought>> brought = new IdentityHashMap<>();
+
+  /** Most lines of a job come by the same orders: one list of each is kept. */
+  private final Map<List<String>, List<String>> alike = new HashMap<>();
 
   private JobLines(List<OrderDraft> drafts, int after) {
     for (int i = 0; i < drafts.size(); i++) {
@@ -83,6 +87,7 @@ final class JobLines {
 
   private JobPart.Bought bought(String job, Purchase purchase, BigDecimal packs) {
     Brought sum = brought.getOrDefault(purchase, Map.of()).getOrDefault(job, new Brought());
-    return new JobPart.Bought(purchase, packs, sum.amount, List.copyOf(sum.orders));
+    List<String> orders = alike.computeIfAbsent(List.copyOf(sum.orders), numbers -> numbers);
+    return new JobPart.Bought(purchase, packs, sum.amount, orders);
   }
 }

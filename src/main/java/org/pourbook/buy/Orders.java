@@ -41,14 +41,15 @@ final class Orders {
     Money goods = draft.goodsAmount();
     Money fees = draft.feesAmount();
     Money tax = draft.tax();
+    List<String> jobs = codes(draft.jobs());
     return new Order(
         number,
         draft.supplier(),
         draft.delivery().deliverTo(),
         site(draft),
-        draft.jobs().stream().map(Job::code).toList(),
+        jobs,
         draft.delivery().day(),
-        lines(draft),
+        lines(draft, jobs),
         goods,
         fees,
         draft.taxPercent(),
@@ -63,18 +64,24 @@ final class Orders {
     return ownSite ? draft.jobs().get(0).site() : draft.delivery().deliverTo();
   }
 
-  private static List<Order.OrderLine> lines(OrderDraft draft) {
+  private static List<String> codes(List<Job> jobs) {
+    return jobs.stream().map(Job::code).toList();
+  }
+
+  private static List<Order.OrderLine> lines(OrderDraft draft, List<String> jobs) {
     List<Order.OrderLine> lines = new ArrayList<>();
     for (OrderDraft.Good good : draft.goods()) {
-      lines.add(goods(lines.size() + 1, draft, good));
+      List<String> ofGood = codes(good.lot().jobs());
+      lines.add(goods(lines.size() + 1, draft, good, ofGood.equals(jobs) ? jobs : ofGood));
     }
     for (OrderDraft.Fee fee : draft.fees()) {
-      lines.add(fee(lines.size() + 1, draft, fee));
+      lines.add(fee(lines.size() + 1, fee, jobs));
     }
     return lines;
   }
 
-  private static Order.OrderLine goods(int number, OrderDraft draft, OrderDraft.Good good) {
+  private static Order.OrderLine goods(
+      int number, OrderDraft draft, OrderDraft.Good good, List<String> jobs) {
     Optional<Price> price = good.purchase().price();
     Optional<LocalDate> orderBy =
         draft
@@ -84,7 +91,7 @@ final class Orders {
     return new Order.OrderLine(
         number,
         false,
-        good.lot().jobs().stream().map(Job::code).toList(),
+        jobs,
         good.lot().key(),
         good.purchase().item(),
         price.map(Price::description).orElse(""),
@@ -96,11 +103,11 @@ final class Orders {
         good.isTaxable());
   }
 
-  private static Order.OrderLine fee(int number, OrderDraft draft, OrderDraft.Fee fee) {
+  private static Order.OrderLine fee(int number, OrderDraft.Fee fee, List<String> jobs) {
     return new Order.OrderLine(
         number,
         true,
-        draft.jobs().stream().map(Job::code).toList(),
+        jobs,
         new MaterialKey(fee.name(), ""),
         "",
         "",

@@ -31,7 +31,7 @@ final class Shares {
               + " cents left over to the largest remainders, then by job code",
       standing = COMMON_PRACTICE)
   static List<Money> ofMoney(Money total, List<Double> weights) {
-    return of(total.amount(), 2, weights).stream().map(Money::new).toList();
+    return of(total.amount(), 2, weights).stream().map(Money::rounded).toList();
   }
 
   /**

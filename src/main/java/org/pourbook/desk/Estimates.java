@@ -8,6 +8,7 @@ import java.util.function.IntConsumer;
 import org.pourbook.buy.Bought;
 import org.pourbook.buy.Buyer;
 import org.pourbook.cut.CutPlanner;
+import org.pourbook.cut.RememberedPlans;
 import org.pourbook.problem.Problem;
 import org.pourbook.takeoff.Alike;
 import org.pourbook.takeoff.TakeOff;
@@ -31,7 +32,8 @@ public final class Estimates {
       String version,
       IntConsumer progress) {
     List<TakeOff> takeOffs = takeOffs(batch, progress);
-    Bought bought = Buyer.buy(takeOffs, batch.prices(), planner, batch.onHand());
+    Bought bought =
+        Buyer.buy(takeOffs, batch.prices(), RememberedPlans.of(planner), batch.onHand());
     List<Problem> all = new ArrayList<>(problems);
     all.addAll(bought.problems());
     all.sort(Comparator.comparing(Problem::place));

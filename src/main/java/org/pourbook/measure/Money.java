@@ -5,23 +5,18 @@ import java.math.RoundingMode;
 import java.util.Collection;
 
 /** An amount of money in whole cents of the batch's one currency. */
-public record Money(BigDecimal amount) implements Comparable<Money> {
+public record Money(long cents) implements Comparable<Money> {
 
-  public static final Money ZERO = new Money(new BigDecimal("0.00"));
-
-  public Money {
-    if (amount.scale() != 2) {
-      throw new IllegalArgumentException("money has two decimals, was " + amount);
-    }
-  }
+  public static final Money ZERO = new Money(0);
 
   /** Returns the amount rounded half up to the cent: the one place where money is rounded. */
   public static Money rounded(BigDecimal exact) {
-    return new Money(exact.setScale(2, RoundingMode.HALF_UP));
+    BigDecimal cents = exact.movePointRight(2).setScale(0, RoundingMode.HALF_UP);
+    return new Money(cents.longValueExact());
   }
 
   public static Money ofCents(long cents) {
-    return new Money(BigDecimal.valueOf(cents, 2));
+    return new Money(cents);
   }
 
   public static Money sum(Collection<Money> parts) {
@@ -34,33 +29,34 @@ public record Money(BigDecimal amount) implements Comparable<Money> {
   }
 
   public Money plus(Money other) {
-    return new Money(amount.add(other.amount));
+    return new Money(Math.addExact(cents, other.cents));
   }
 
   public Money minus(Money other) {
-    return new Money(amount.subtract(other.amount));
+    return new Money(Math.subtractExact(cents, other.cents));
   }
 
   /** Returns {@code percent} % of this amount, rounded to the cent. */
   public Money percent(BigDecimal percent) {
-    return rounded(amount.multiply(percent).movePointLeft(2));
+    return rounded(amount().multiply(percent).movePointLeft(2));
   }
 
-  public long cents() {
-    return amount.unscaledValue().longValueExact();
+  /** Returns the amount with its two decimals. */
+  public BigDecimal amount() {
+    return BigDecimal.valueOf(cents, 2);
   }
 
   public boolean isZero() {
-    return amount.signum() == 0;
+    return cents == 0;
   }
 
   @Override
   public int compareTo(Money other) {
-    return amount.compareTo(other.amount);
+    return Long.compare(cents, other.cents);
   }
 
   @Override
   public String toString() {
-    return amount.toPlainString();
+    return amount().toPlainString();
   }
 }

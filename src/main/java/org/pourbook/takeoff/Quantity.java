@@ -7,32 +7,37 @@ import org.pourbook.measure.Unit;
 /**
  * One worked-out quantity of a section, plate or joint: a row of the Takeoff sheet.
  *
+ * @param kind what it is of: the same for rows of many jobs
  * @param section code of the section, plate or joint; empty for the whole job or pour
- * @param what the quantity's name, e.g. {@code turned-down edge}
- * @param amount in {@code unit}, never rounded; negative where something is taken out
+ * @param amount in the kind's unit, never rounded; negative where something is taken out
  * @param working how it was worked out, ending in the same figure
- * @param rule id of the rule, e.g. {@code CON-3}
- * @param material what is to be bought for it, with {@code amount} then in the material's own unit;
- *     empty for a quantity that only informs (an area, digging)
- * @param pour number of the pour
- * @param allowancePercent written or ruled for this row alone (concrete by section, CON-6); empty:
- *     the material's allowance
- * @param unitText the unit's word in workbooks; of an extra as written ({@code day}), {@code unit}
- *     then being EACH where the word is no unit
- * @param worked the amount in the base unit of {@code unit} with its arithmetic
+ * @param worked the amount in the base unit of its unit with its arithmetic; empty where no short
+ *     formula gives it
  */
 public record Quantity(
-    String section,
-    String what,
-    double amount,
-    Unit unit,
-    String working,
-    String rule,
-    Optional<MaterialKey> material,
-    int pour,
-    OptionalDouble allowancePercent,
-    String unitText,
-    Worked worked) {
+    Kind kind, String section, double amount, String working, Optional<Worked> worked) {
+
+  /**
+   * What a quantity is of.
+   *
+   * @param what the quantity's name, e.g. {@code turned-down edge}
+   * @param rule id of the rule, e.g. {@code CON-3}
+   * @param material what is to be bought for it, the amount then being in the material's own unit;
+   *     empty for a quantity that only informs (an area, digging)
+   * @param pour number of the pour
+   * @param allowancePercent written or ruled for this row alone (concrete by section, CON-6);
+   *     empty: the material's allowance
+   * @param unitText the unit's word in workbooks; of an extra as written ({@code day}), {@code
+   *     unit} then being EACH where the word is no unit
+   */
+  public record Kind(
+      String what,
+      Unit unit,
+      String rule,
+      Optional<MaterialKey> material,
+      int pour,
+      OptionalDouble allowancePercent,
+      String unitText) {}
 
   /** Makes a quantity that no short formula gives. */
   public Quantity(
@@ -47,17 +52,39 @@ public record Quantity(
       OptionalDouble allowancePercent,
       String unitText) {
     this(
+        new Kind(what, unit, rule, material, pour, allowancePercent, unitText),
         section,
-        what,
         amount,
-        unit,
         working,
-        rule,
-        material,
-        pour,
-        allowancePercent,
-        unitText,
-        new Worked.Laid(unit.toBase(amount)));
+        Optional.empty());
+  }
+
+  public String what() {
+    return kind.what();
+  }
+
+  public Unit unit() {
+    return kind.unit();
+  }
+
+  public String rule() {
+    return kind.rule();
+  }
+
+  public Optional<MaterialKey> material() {
+    return kind.material();
+  }
+
+  public int pour() {
+    return kind.pour();
+  }
+
+  public OptionalDouble allowancePercent() {
+    return kind.allowancePercent();
+  }
+
+  public String unitText() {
+    return kind.unitText();
   }
 
   /** Makes a quantity whose unit is written as workbooks write it. */
@@ -110,19 +137,9 @@ public record Quantity(
         OptionalDouble.empty());
   }
 
-  /** Returns the same with the arithmetic that gives its amount. */
+  /** Returns the same with the arithmetic that gives its amount, where that is a formula. */
   public Quantity by(Worked arithmetic) {
-    return new Quantity(
-        section,
-        what,
-        amount,
-        unit,
-        working,
-        rule,
-        material,
-        pour,
-        allowancePercent,
-        unitText,
-        arithmetic);
+    Optional<Worked> live = Optional.of(arithmetic).filter(Worked::isLive);
+    return new Quantity(kind, section, amount, working, live);
   }
 }

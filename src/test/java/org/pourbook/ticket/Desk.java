@@ -146,7 +146,7 @@ final class Desk {
         Optional.empty(),
         OptionalDouble.empty(),
         Optional.empty(),
-        Optional.of(new Money(new BigDecimal(amount))),
+        Optional.of(Money.rounded(new BigDecimal(amount))),
         charge,
         "",
         NOWHERE);
@@ -175,7 +175,7 @@ final class Desk {
         row.discharged(),
         row.waterAddedL(),
         price.isEmpty() ? Optional.empty() : Optional.of(new BigDecimal(price)),
-        amount.isEmpty() ? Optional.empty() : Optional.of(new Money(new BigDecimal(amount))),
+        amount.isEmpty() ? Optional.empty() : Optional.of(Money.rounded(new BigDecimal(amount))),
         row.charge(),
         invoice,
         row.place());

@@ -86,7 +86,7 @@ class ReconcilerTest {
             right.discharged(),
             right.waterAddedL(),
             right.unitPrice(),
-            Optional.of(new Money(new BigDecimal("1290.00"))),
+            Optional.of(Money.rounded(new BigDecimal("1290.00"))),
             "",
             "",
             right.place());
@@ -220,7 +220,7 @@ class ReconcilerTest {
             Optional.empty(),
             java.util.OptionalDouble.empty(),
             Optional.of(new BigDecimal("100.00")),
-            Optional.of(new Money(new BigDecimal("1200.00"))),
+            Optional.of(Money.rounded(new BigDecimal("1200.00"))),
             "",
             "INV-1",
             new Place("bills.csv", 4, -1));

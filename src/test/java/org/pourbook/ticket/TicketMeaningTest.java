@@ -56,7 +56,7 @@ class TicketMeaningTest {
         Optional.empty(),
         OptionalDouble.empty(),
         Optional.of(new BigDecimal(price)),
-        Optional.of(new Money(new BigDecimal(amount))),
+        Optional.of(Money.rounded(new BigDecimal(amount))),
         "",
         invoice,
         load.place());

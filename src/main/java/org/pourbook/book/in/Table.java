@@ -20,6 +20,9 @@ import org.pourbook.problem.Place;
 /** The table of an input sheet: where its columns stand, and its rows. */
 final class Table {
 
+  /** More different cells are not looked for again. */
+  private static final int MOST_ALIKE = 100_000;
+
   private final InputSheet sheet;
   private final String place;
   private final int headingRow;
@@ -98,13 +101,19 @@ final class Table {
     return bad.contains(column);
   }
 
-  /** Returns the input as read, for the order workbook. */
+  /** Returns the input as read, for the order workbook; cells that are alike are one. */
   GivenSheet given() {
+    Map<GivenCell, GivenCell> alike = new HashMap<>();
     List<String> headings = headed.stream().map(HeadedColumn::heading).toList();
     List<GivenRow> given = new ArrayList<>(rows.size());
     for (TableRow row : rows) {
       List<GivenCell> cells = new ArrayList<>(headed.size());
-      headed.forEach(column -> cells.add(given(row.raw().cell(column.at()), column)));
+      for (HeadedColumn column : headed) {
+        GivenCell cell = given(row.raw().cell(column.at()), column);
+        GivenCell before =
+            alike.size() < MOST_ALIKE ? alike.putIfAbsent(cell, cell) : alike.get(cell);
+        cells.add(before == null ? cell : before);
+      }
       given.add(new GivenRow(row.fromSheet(), row.fromRow() + 1, cells));
     }
     return new GivenSheet(sheet.label(), headings, given);

@@ -23,17 +23,20 @@ final class TakeoffFormulas {
 
   Cell amount(At<TakeoffSheet.Row> at) {
     Quantity quantity = at.record().quantity();
-    double byFormula = quantity.unit().fromBase(quantity.worked().value());
     return formula(at.record())
-        .map(formula -> Cell.live(formula, byFormula, quantity.amount()))
+        .map(formula -> Cell.live(formula, byFormula(quantity), quantity.amount()))
         .orElse(Cell.of(quantity.amount()));
+  }
+
+  private static double byFormula(Quantity quantity) {
+    return quantity.unit().fromBase(quantity.worked().orElseThrow().value());
   }
 
   private Optional<String> formula(TakeoffSheet.Row row) {
     Quantity quantity = row.quantity();
     Job job = row.job();
-    return new Arithmetic(worked -> cellOf(job, worked))
-        .formula(quantity.worked(), quantity.unit());
+    Arithmetic arithmetic = new Arithmetic(worked -> cellOf(job, worked));
+    return quantity.worked().flatMap(worked -> arithmetic.formula(worked, quantity.unit()));
   }
 
   private Optional<Arithmetic.Cell> cellOf(Job job, Worked worked) {
@@ -59,7 +62,10 @@ final class TakeoffFormulas {
   }
 
   private boolean isLive(TakeoffSheet.Row row) {
-    Worked worked = row.quantity().worked();
+    if (row.quantity().worked().isEmpty()) {
+      return false;
+    }
+    Worked worked = row.quantity().worked().get();
     if (worked instanceof Worked.Product product) {
       worked = product.factors().get(0);
     }

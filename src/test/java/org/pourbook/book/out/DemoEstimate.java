@@ -645,6 +645,6 @@ final class DemoEstimate {
   }
 
   static Money money(String amount) {
-    return new Money(new BigDecimal(amount));
+    return Money.rounded(new BigDecimal(amount));
   }
 }
