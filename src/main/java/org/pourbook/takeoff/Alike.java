@@ -19,6 +19,7 @@ public final class Alike {
         takeOff.job(),
         takeOff.quantities().stream().map(this::of).toList(),
         takeOff.pieces().stream().map(this::of).toList(),
+        takeOff.pegs().stream().map(this::of).toList(),
         takeOff.concrete(),
         takeOff.boltPieces(),
         takeOff.barMarks().stream().map(this::of).toList(),

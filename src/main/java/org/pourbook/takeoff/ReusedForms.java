@@ -84,6 +84,8 @@ final class ReusedForms {
     for (FormPiece piece : open) {
       if (piece.cut() && piece.count() > 0) {
         cut.add(piece);
+      } else if (piece.count() > 0) {
+        part.addPegs(piece.need());
       }
     }
   }
