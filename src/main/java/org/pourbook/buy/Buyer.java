@@ -74,7 +74,8 @@ public final class Buyer {
   private Bought buy(List<TakeOff> takeOffs) {
     return bought(
         takeOffs,
-        CheapestTotal.choose(offered(Lots.of(takeOffs, prices))),
+        CheapestTotal.choose(
+            offered(TiedRuns.settled(Lots.of(takeOffs, prices), prices, planner, onHand))),
         new Alone(onHand, (lot, there) -> ways(lot, prices, planner, there).options()));
   }
 

@@ -212,7 +212,7 @@ final class CutOptions {
     List<CutJob.Piece> wanted = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
       PieceNeed need = pieces.get(i).need();
-      if (need.joined().isEmpty()) {
+      if (need.run().isEmpty()) {
         Length length = uncut(need.length(), longest);
         wanted.add(new CutJob.Piece(length, need.count(), Integer.toString(i)));
       }

@@ -109,17 +109,15 @@ public final class CutOrBought {
       return; // none is sold, or jobs of both systems would each cut another
     }
     MaterialKey board = boards.get(0);
-    List<Lot> same =
-        lots.stream().filter(lot -> lot.key().normal().equals(board.normal())).toList();
     Optional<Lot> beside =
-        same.stream()
-            .filter(Lot::hasPieces)
+        lots.stream()
+            .filter(lot -> lot.key().normal().equals(board.normal()) && lot.hasPieces())
             .filter(lot -> PegCosts.place(lot).equals(PegCosts.place(pegs)))
             .findFirst();
     if (beside.isEmpty()) {
       return;
     }
-    List<OnHand> there = same.size() == 1 ? Yard.of(onHand, board) : List.of();
+    List<OnHand> there = Yard.of(onHand, board, lots);
     PegCosts costs = new PegCosts(pegs, board, prices, planner, there);
     PegTrial.cheapest(costs, group(pegs, beside.get()))
         .forEach(takeOff -> takeOffs.put(takeOff.job().code(), takeOff));

@@ -64,10 +64,7 @@ record PegCosts(
   }
 
   private static Optional<Money> least(List<Option> options) {
-    return options.stream()
-        .filter(Option::isPriced)
-        .map(Option::goods)
-        .min(Comparator.naturalOrder());
+    return Option.cheapest(options).map(Option::goods);
   }
 
   /** Returns what is paid for pegs where so many of the lot are not bought. */

@@ -132,6 +132,11 @@ final class Given {
     return this;
   }
 
+  Given set(Setting setting, Length length) {
+    settings.put(setting, length(length));
+    return this;
+  }
+
   Given allowance(Material material, double percent) {
     allowances.put(material.label(), number(percent));
     return this;
