@@ -66,7 +66,7 @@ public final class Buyer {
   private Bought buy(List<TakeOff> takeOffs) {
     return bought(
         takeOffs,
-        choices(Lots.of(takeOffs, prices)),
+        choices(TiedRuns.settled(Lots.of(takeOffs, prices), prices, planner, onHand)),
         new Alone(onHand, (lot, there) -> Choosing.ways(lot, prices, planner, there).options()));
   }
 

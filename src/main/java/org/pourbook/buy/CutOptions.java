@@ -3,10 +3,13 @@ package org.pourbook.buy;
 import static org.pourbook.problem.Standing.COMMON_PRACTICE;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.pourbook.cut.CutJob;
 import org.pourbook.cut.CutPlanner;
 import org.pourbook.cut.CutResult;
@@ -33,6 +36,9 @@ final class CutOptions {
   private final CutPlanner planner;
   private final List<CutStock> onHand;
   private final List<CutPiece> pieces = new ArrayList<>();
+
+  /** Pieces that may be bought as they are, as stock of just their length. */
+  private final List<CutJob.Stock> asTheyAre = new ArrayList<>();
 
   /** Why a supplier's stock is not enough. */
   private final Map<String, String> whyNot = new LinkedHashMap<>();
@@ -80,13 +86,61 @@ final class CutOptions {
         : Optional.empty();
   }
 
-  private Result all() {
+  /**
+   * Returns how many of some pieces are cut from boards or bars in the cheapest plan in which each
+   * of them may also be bought as it is.
+   *
+   * @param asTheyAre a stock of just the length of each, at what one costs
+   * @param meant the pieces that may be bought; others of the lot are always cut
+   */
+  static int cutRatherThanBought(
+      Lot lot,
+      PriceBook prices,
+      CutPlanner planner,
+      List<OnHand> onHand,
+      List<CutJob.Stock> asTheyAre,
+      Predicate<PieceNeed> meant) {
+    CutOptions options = new CutOptions(lot, prices, planner, onHand);
+    options.asTheyAre.addAll(asTheyAre);
+    return options.bySupplier().values().stream()
+        .map(stock -> planner.plan(options.cutJob(options.withOnHand(stock), true)))
+        .flatMap(result -> result instanceof CutResult.Planned p ? Stream.of(p) : Stream.empty())
+        .min(Comparator.comparing(CutResult.Planned::costMicros))
+        .map(plan -> options.cutFromStock(plan, meant))
+        .orElse(0);
+  }
+
+  private int cutFromStock(CutResult.Planned plan, Predicate<PieceNeed> meant) {
+    int cut = 0;
+    for (CutResult.Pattern pattern : plan.patterns()) {
+      if (asTheyAre.stream().noneMatch(one -> one.id().equals(pattern.stock().id()))) {
+        for (CutResult.Cut piece : pattern.cuts()) {
+          boolean counts = meant.test(pieces.get(Integer.parseInt(piece.goesTo())).need());
+          cut += counts ? piece.count() * pattern.times() : 0;
+        }
+      }
+    }
+    return cut;
+  }
+
+  private Map<String, List<CutStock>> bySupplier() {
     Map<String, List<CutStock>> bySupplier = new LinkedHashMap<>();
     for (Offer offer : Offer.of(prices.answering(lot.key()))) {
       bySupplier
           .computeIfAbsent(offer.supplier(), k -> new ArrayList<>())
           .addAll(CutStock.of(offer, lot, usual()));
     }
+    return bySupplier;
+  }
+
+  private List<CutStock> withOnHand(List<CutStock> stock) {
+    List<CutStock> all = new ArrayList<>(stock);
+    all.addAll(onHand);
+    return all;
+  }
+
+  private Result all() {
+    Map<String, List<CutStock>> bySupplier = bySupplier();
     List<String> failures = new ArrayList<>();
     List<Option> options = planned(bySupplier, true, failures);
     if (options.isEmpty()) {
@@ -118,8 +172,7 @@ final class CutOptions {
             failures.add(who + ": no Stock length is given");
             return;
           }
-          List<CutStock> all = new ArrayList<>(stock);
-          all.addAll(onHand);
+          List<CutStock> all = withOnHand(stock);
           CutResult result = planner.plan(cutJob(all, inStockOnly));
           if (result instanceof CutResult.Planned plan) {
             options.add(
@@ -144,6 +197,7 @@ final class CutOptions {
               item.limit(inStockOnly)));
     }
     offered.addAll(StockInHand.offered(lot.inHand(), true));
+    offered.addAll(asTheyAre);
     return cutJob(offered);
   }
 
@@ -158,7 +212,7 @@ final class CutOptions {
     List<CutJob.Piece> wanted = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
       PieceNeed need = pieces.get(i).need();
-      if (need.joined().isEmpty()) {
+      if (need.run().isEmpty()) {
         Length length = uncut(need.length(), longest);
         wanted.add(new CutJob.Piece(length, need.count(), Integer.toString(i)));
       }

@@ -27,8 +27,8 @@ final class CutRuns {
     for (int i = 0; i < pieces.size(); i++) {
       Portion portion = pieces.get(i).portion();
       PieceNeed need = pieces.get(i).need();
-      if (need.joined().isPresent()) {
-        Joined joined = need.joined().get();
+      if (need.run().isPresent()) {
+        Joined joined = need.run().get();
         indexes
             .computeIfAbsent(
                 new Key(portion.job().code(), portion.pour(), need.goesTo(), joined),

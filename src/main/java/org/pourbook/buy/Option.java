@@ -1,6 +1,7 @@
 package org.pourbook.buy;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.pourbook.cut.CutResult;
@@ -40,6 +41,11 @@ record Option(
     List<Told> all = new ArrayList<>(cautions);
     all.add(caution);
     return new Option(supplier, purchases, plan, pours, all);
+  }
+
+  /** Returns the option whose goods cost least; empty where none has a price. */
+  static Optional<Option> cheapest(List<Option> options) {
+    return options.stream().filter(Option::isPriced).min(Comparator.comparing(Option::goods));
   }
 
   Money goods() {

@@ -41,6 +41,11 @@ record Portion(
         job, pour, delivery, unit, net * share, left, before + brought, pieces, concrete);
   }
 
+  /** Returns the same need in other pieces. */
+  Portion cut(List<PieceNeed> other) {
+    return new Portion(job, pour, delivery, unit, net, needed, before, other, concrete);
+  }
+
   /** Returns the same brought otherwise. */
   Portion on(Delivery other) {
     return new Portion(job, pour, other, unit, net, needed, before, pieces, concrete);

@@ -37,7 +37,7 @@ public final class SupplementBuyer {
 
   private Supplement buy(List<TakeOff> takeOffs) {
     List<Lot> before = Lots.of(earlier.takeOffs(), earlier.prices());
-    List<Lot> now = Lots.of(takeOffs, new StillOffered(earlier.prices(), prices));
+    List<Lot> now = TiedRuns.freed(Lots.of(takeOffs, new StillOffered(earlier.prices(), prices)));
     List<Pool> pools = Pools.of(before, now, earlier.inHand());
     pools.stream().filter(pool -> !pool.isUnchanged()).forEach(this::plan);
     OneDay day = new OneDay(open);

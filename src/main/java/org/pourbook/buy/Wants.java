@@ -7,9 +7,11 @@ import java.util.Optional;
 import org.pourbook.job.Extra;
 import org.pourbook.job.ExtraKind;
 import org.pourbook.job.Job;
+import org.pourbook.job.Setting;
 import org.pourbook.measure.Dimension;
 import org.pourbook.measure.Length;
 import org.pourbook.takeoff.ConcreteNeed;
+import org.pourbook.takeoff.Joined;
 import org.pourbook.takeoff.Material;
 import org.pourbook.takeoff.Material.Planning;
 import org.pourbook.takeoff.MaterialKey;
@@ -136,7 +138,10 @@ final class Wants {
         || (material.planning() == Planning.CUT && pieces);
   }
 
-  /** Adds boards or bars of which only a length or a count is known: whole stock, then the rest. */
+  /**
+   * Adds boards or bars of which only a length or a count is known: whole stock, then the rest. A
+   * length may come in other pieces, no more of them.
+   */
   private void addLengths(Extra extra, Material material, MaterialKey key, OwnUnit written) {
     Length stock =
         prices.longestStock(key).orElse(StockLengths.longestUsual(material, job.units()));
@@ -149,13 +154,23 @@ final class Wants {
     Wanted cut = known(material, key);
     cut.add(extra.pour(), cut.unit().fromBase(total.metres()), 0);
     int whole = total.floorDiv(stock);
-    if (whole > 0) {
-      cut.add(new PieceNeed(key, stock, whole, goesTo, "", extra.pour()));
-    }
     Length rest = total.minus(stock.times(whole));
-    if (rest.isPositive()) {
-      cut.add(new PieceNeed(key, rest, 1, goesTo, "", extra.pour()));
+    Optional<Joined> joined =
+        whole > 0 && rest.isPositive()
+            ? Optional.of(
+                new Joined(total, whole, Length.ZERO, shortest(material).min(rest), stock, 1))
+            : Optional.empty();
+    if (whole > 0) {
+      cut.add(new PieceNeed(key, stock, whole, goesTo, "", extra.pour(), joined));
     }
+    if (rest.isPositive()) {
+      cut.add(new PieceNeed(key, rest, 1, goesTo, "", extra.pour(), joined));
+    }
+  }
+
+  private Length shortest(Material material) {
+    boolean bar = material == Material.BAR;
+    return job.practice().length(bar ? Setting.SHORTEST_BAR : Setting.SHORTEST_BOARD);
   }
 
   private Wanted other(Extra extra, MaterialKey key, OwnUnit unit) {

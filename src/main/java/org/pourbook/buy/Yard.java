@@ -25,6 +25,12 @@ final class Yard {
     return all.stream().filter(some -> some.key().normal().equals(key.normal())).toList();
   }
 
+  /** Returns what there is of a material where one lot alone takes from it; else none. */
+  static List<OnHand> of(List<OnHand> all, MaterialKey key, List<Lot> lots) {
+    long takers = lots.stream().filter(lot -> lot.key().normal().equals(key.normal())).count();
+    return takers == 1 ? of(all, key) : List.of();
+  }
+
   /** Returns what is surely left whichever of the options is taken. */
   static List<OnHand> without(List<OnHand> there, List<Option> options) {
     List<OnHand> left = there;

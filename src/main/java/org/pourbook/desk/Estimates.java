@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 import org.pourbook.buy.Bought;
-import org.pourbook.buy.Buyer;
+import org.pourbook.buy.CutOrBought;
 import org.pourbook.cut.CutPlanner;
 import org.pourbook.cut.RememberedPlans;
 import org.pourbook.problem.Problem;
@@ -31,13 +31,14 @@ public final class Estimates {
       CutPlanner planner,
       String version,
       IntConsumer progress) {
-    List<TakeOff> takeOffs = takeOffs(batch, progress);
-    Bought bought =
-        Buyer.buy(takeOffs, batch.prices(), RememberedPlans.of(planner), batch.onHand());
+    CutOrBought.Result result =
+        CutOrBought.buy(
+            takeOffs(batch, progress), batch.prices(), RememberedPlans.of(planner), batch.onHand());
+    Bought bought = result.bought();
     List<Problem> all = new ArrayList<>(problems);
     all.addAll(bought.problems());
     all.sort(Comparator.comparing(Problem::place));
-    return new Estimate(batch, takeOffs, bought, all, version);
+    return new Estimate(batch, result.takeOffs(), bought, all, version);
   }
 
   private static List<TakeOff> takeOffs(Batch batch, IntConsumer progress) {

@@ -28,6 +28,7 @@ import org.pourbook.job.Job;
 import org.pourbook.measure.Money;
 import org.pourbook.problem.Problem;
 import org.pourbook.takeoff.BoltPiece;
+import org.pourbook.takeoff.OnOffer;
 import org.pourbook.takeoff.TakeOff;
 import org.pourbook.takeoff.TakeOffs;
 import org.pourbook.ticket.Ordered;
@@ -68,10 +69,11 @@ public final class Revise {
   private Revised revise(
       List<FoundChange> found, List<Problem> problems, CutPlanner planner, String version) {
     Batch before = earlier.book().batch();
-    List<TakeOff> were =
-        revised(before.jobs()).map(job -> TakeOffs.of(job, before.prices())).toList();
     StillOffered offered = new StillOffered(before.prices(), now.prices());
-    List<TakeOff> are = revised(now.jobs()).map(job -> TakeOffs.of(job, offered)).toList();
+    List<TakeOff> listed = takeOffs(before.jobs(), before.prices());
+    PegsAsOrdered pegs = PegsAsOrdered.of(listed, earlier.book().ordered());
+    List<TakeOff> were = pegs.in(listed, before.prices());
+    List<TakeOff> are = pegs.in(takeOffs(now.jobs(), offered), offered);
     List<InHand> rows = earlier.book().ordered().stream().flatMap(Revise::rows).toList();
     Earlier order =
         new Earlier(
@@ -101,6 +103,10 @@ public final class Revise {
     Set<Batch.InputFile> files = new LinkedHashSet<>(earlier.book().batch().files());
     files.addAll(now.files());
     return new Batch(now.jobs(), now.prices(), now.given(), List.copyOf(files));
+  }
+
+  private List<TakeOff> takeOffs(List<Job> jobs, OnOffer onOffer) {
+    return revised(jobs).map(job -> TakeOffs.of(job, onOffer)).toList();
   }
 
   private Stream<Job> revised(List<Job> jobs) {

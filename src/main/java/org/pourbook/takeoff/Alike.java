@@ -22,6 +22,7 @@ public final class Alike {
         takeOff.job(),
         takeOff.quantities().stream().map(row -> of(row, figures)).toList(),
         takeOff.pieces().stream().map(piece -> of(piece, figures)).toList(),
+        takeOff.pegs().stream().map(peg -> of(peg, figures)).toList(),
         takeOff.concrete(),
         takeOff.boltPieces().stream().map(piece -> of(piece, figures)).toList(),
         takeOff.barMarks().stream().map(bar -> of(bar, figures)).toList(),

@@ -25,6 +25,7 @@ final class FormCautions {
                   + " boards in layers, or boards kerfed on the inside, and set stakes closer.",
               "FORM-1"));
     }
+    ofButts(section, sets).ifPresent(part::add);
     boolean thin =
         sets.stream().flatMap(set -> set.stack().boards().stream()).anyMatch(FormLumber::isThin);
     if (thin) {
@@ -35,6 +36,26 @@ final class FormCautions {
                   + " stakes closer.",
               "FORM-2"));
     }
+  }
+
+  /** A butt of one course alone takes a stake of its own (FORM-4). */
+  private static Optional<Caution> ofButts(Section section, List<FormSet> sets) {
+    int stakes =
+        sets.stream()
+            .filter(set -> set.joined().isPresent())
+            .mapToInt(set -> set.allSides() * set.butts() * (set.courses() - 1))
+            .sum();
+    return stakes == 0
+        ? Optional.empty()
+        : Optional.of(
+            new Caution(
+                section.code(),
+                "Boards one above the other are butted at the same places, each with a stake"
+                    + " there. Butts set apart are stiffer: turn every other course end for end,"
+                    + " and have "
+                    + stakes
+                    + (stakes == 1 ? " stake more." : " stakes more."),
+                "FORM-3"));
   }
 
   /** Returns a caution for a face that grows higher than its form where the top falls alone. */

@@ -105,6 +105,10 @@ final class FormLumber {
 
   /** Returns the board from which stakes and braces are cut, if it is sold. */
   Optional<LumberSize> twoByFour() {
+    return twoByFour(units, onOffer);
+  }
+
+  static Optional<LumberSize> twoByFour(UnitSystem units, OnOffer onOffer) {
     List<String> names = units.isMetric() ? List.of("38x89", "2x4") : List.of("2x4", "38x89");
     return sizes(names.stream()).filter(size -> onOffer.has(key(size))).findFirst();
   }

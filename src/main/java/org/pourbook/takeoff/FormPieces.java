@@ -28,7 +28,7 @@ final class FormPieces {
                   count,
                   section.code() + " " + side,
                   section.pour(),
-                  set.joined()));
+                  set.joined(size)));
         }
       }
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.pourbook.job.Practice;
 import org.pourbook.job.Setting;
 import org.pourbook.measure.Length;
+import org.pourbook.measure.LumberSize;
 import org.pourbook.takeoff.rule.BoardLength;
 import org.pourbook.takeoff.rule.BoardPieces;
 import org.pourbook.takeoff.rule.BoardStack;
@@ -17,8 +18,7 @@ import org.pourbook.takeoff.rule.FormStakes;
  * @param sides how many sides
  * @param board length of one course along one side
  * @param pieces of one course along one side
- * @param joined empty where no side is butted, and where courses of several sizes, bought apart,
- *     must be butted at the same places: these are cut as they are listed
+ * @param joined all courses of one side; empty where no side is butted
  * @param butts of one side; of a closed run also where its ends meet
  * @param stakes of one side
  * @param braces of one side
@@ -55,12 +55,18 @@ record FormSet(
 
   private static Optional<Joined> joined(
       BoardStack stack, Length board, List<Length> pieces, Length shortest, Length longest) {
-    if (pieces.size() == 1 || stack.boards().stream().distinct().count() > 1) {
+    if (pieces.size() == 1) {
       return Optional.empty();
     }
     Length least = pieces.stream().reduce(shortest, Length::min);
     int courses = stack.boards().size();
     return Optional.of(new Joined(board, pieces.size() - 1, Length.ZERO, least, longest, courses));
+  }
+
+  /** Returns the run of the courses of one size, empty where no side is butted. */
+  Optional<Joined> joined(LumberSize size) {
+    int of = FormRows.courses(this, size);
+    return joined.map(run -> run.of(of, of < stack.boards().size()));
   }
 
   /** Returns how many boards stand one above the other. */

@@ -10,6 +10,7 @@ import java.util.List;
 public final class Part {
   private final List<Quantity> quantities = new ArrayList<>();
   private final List<PieceNeed> pieces = new ArrayList<>();
+  private final List<PieceNeed> pegs = new ArrayList<>();
   private final List<ConcreteNeed> concrete = new ArrayList<>();
   private final List<BoltPiece> boltPieces = new ArrayList<>();
   private final List<BarMark> barMarks = new ArrayList<>();
@@ -24,6 +25,11 @@ public final class Part {
 
   public void add(PieceNeed piece) {
     pieces.add(piece);
+  }
+
+  /** Adds stakes or braces that are bought and may be cut from a board instead. */
+  public void addPegs(PieceNeed bought) {
+    pegs.add(bought);
   }
 
   public void add(ConcreteNeed need) {
@@ -60,6 +66,10 @@ public final class Part {
 
   public List<PieceNeed> pieces() {
     return List.copyOf(pieces);
+  }
+
+  public List<PieceNeed> pegs() {
+    return List.copyOf(pegs);
   }
 
   public List<ConcreteNeed> concrete() {

@@ -31,4 +31,9 @@ public record PieceNeed(
       MaterialKey material, Length length, int count, String goesTo, String mark, int pour) {
     this(material, length, count, goesTo, mark, pour, Optional.empty());
   }
+
+  /** Returns the run whose joints this piece's own plan may place; empty for one cut as listed. */
+  public Optional<Joined> run() {
+    return joined.filter(of -> !of.tied());
+  }
 }

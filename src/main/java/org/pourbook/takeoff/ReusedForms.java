@@ -84,14 +84,21 @@ final class ReusedForms {
     for (FormPiece piece : open) {
       if (piece.cut() && piece.count() > 0) {
         cut.add(piece);
+      } else if (piece.count() > 0) {
+        part.addPegs(piece.need());
       }
     }
   }
 
-  /** Boards that serve again do so in the lengths in which they are listed. */
+  /**
+   * Boards that serve again do so in the lengths in which they are listed; those of other sizes
+   * that are butted at the same places follow them.
+   */
   private void addCut() {
     for (FormPiece piece : cut) {
-      part.add((usedAgain.contains(piece.what()) ? piece.asListed() : piece).need());
+      boolean follows = piece.need().joined().filter(Joined::tied).isPresent();
+      boolean listed = usedAgain.contains(piece.what()) || (follows && !usedAgain.isEmpty());
+      part.add((listed ? piece.asListed() : piece).need());
     }
   }
 

@@ -10,6 +10,8 @@ import org.pourbook.job.Job;
  *
  * @param quantities rows of the Takeoff sheet; a material's net is the sum of its rows
  * @param pieces of cut-planned materials
+ * @param pegs stakes and braces that are bought by the piece; each may be cut from a board instead
+ *     ({@link CutPegs})
  * @param concrete by pour and mix
  * @param strips rows of the Pour plan, in the order of placing
  */
@@ -17,6 +19,7 @@ public record TakeOff(
     Job job,
     List<Quantity> quantities,
     List<PieceNeed> pieces,
+    List<PieceNeed> pegs,
     List<ConcreteNeed> concrete,
     List<BoltPiece> boltPieces,
     List<BarMark> barMarks,
@@ -27,6 +30,7 @@ public record TakeOff(
   public TakeOff {
     quantities = List.copyOf(quantities);
     pieces = List.copyOf(pieces);
+    pegs = List.copyOf(pegs);
     concrete = List.copyOf(concrete);
     boltPieces = List.copyOf(boltPieces);
     barMarks = List.copyOf(barMarks);
@@ -39,7 +43,7 @@ public record TakeOff(
   /** Returns the same with other bolts. */
   public TakeOff withBolts(List<BoltPiece> bolts) {
     return new TakeOff(
-        job, quantities, pieces, concrete, bolts, barMarks, joints, cautions, ready, strips);
+        job, quantities, pieces, pegs, concrete, bolts, barMarks, joints, cautions, ready, strips);
   }
 
   /** Returns whether a material is work or hire, to which no goods are delivered. */

@@ -38,6 +38,7 @@ public final class TakeOffs {
         job,
         quantities,
         all(parts, Part::pieces),
+        all(parts, Part::pegs),
         all(parts, Part::concrete),
         all(parts, Part::boltPieces),
         all(parts, Part::barMarks),

@@ -51,6 +51,7 @@ final class Given {
   private final List<Extra> extras = new ArrayList<>();
   private final List<Quantity> quantities = new ArrayList<>();
   private final List<PieceNeed> pieces = new ArrayList<>();
+  private final List<PieceNeed> pegs = new ArrayList<>();
   private final List<ConcreteNeed> concrete = new ArrayList<>();
 
   private Given(String code) {
@@ -131,6 +132,11 @@ final class Given {
     return this;
   }
 
+  Given set(Setting setting, Length length) {
+    settings.put(setting, length(length));
+    return this;
+  }
+
   Given allowance(Material material, double percent) {
     allowances.put(material.label(), number(percent));
     return this;
@@ -155,6 +161,12 @@ final class Given {
     pieces.add(new PieceNeed(material.of(size), length, count, goesTo, "", pour));
     double metres = length.metres() * count;
     return needs(material, size, material.unit(units).fromBase(metres), pour);
+  }
+
+  /** Adds stakes or braces that are bought by the piece. */
+  Given pegs(Material material, String size, Length length, int count, String goesTo, int pour) {
+    pegs.add(new PieceNeed(material.of(size), length, count, goesTo, "", pour));
+    return needs(material, size, count, pour);
   }
 
   /** Adds pieces of runs that the cut plan may divide otherwise. */
@@ -199,6 +211,7 @@ final class Given {
         job(),
         quantities,
         pieces,
+        pegs,
         concrete,
         List.of(),
         List.of(),

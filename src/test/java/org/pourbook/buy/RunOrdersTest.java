@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.pourbook.cut.CutJob;
 import org.pourbook.cut.OptimalPlanner;
+import org.pourbook.job.ExtraKind;
 import org.pourbook.measure.Length;
 import org.pourbook.takeoff.Joined;
 import org.pourbook.takeoff.Material;
@@ -50,6 +51,15 @@ class RunOrdersTest {
     assertEquals("20.00", sheet.cost().toString());
     assertEquals("20.00", sheet.anywhere().toString());
     assertEquals(List.of("1 F side L1 144.0 144.0"), divisions(sheet));
+  }
+
+  @Test
+  void anExtraGivenByLengthComesInThePiecesThatAreCheapest() {
+    // 24 ft: two boards of 12 ft, 20.00; whole stock first would be 16 and 8 ft, 24.00.
+    Bought bought =
+        buy(job("A").pour("2027-04-13").extra("form board", "2x6", 24, "ft", ExtraKind.MATERIAL));
+    assertEquals("20.00", bought.orders().get(0).total().toString());
+    assertEquals(24, bought.lines().get(0).net().orElseThrow(), 1e-9);
   }
 
   @Test

@@ -73,7 +73,7 @@ class ReviseCommandTest extends CommandRuns {
     return sheet(folder.resolve("found"), name);
   }
 
-  private static List<CSVRecord> sheet(Path book, String name) throws IOException {
+  static List<CSVRecord> sheet(Path book, String name) throws IOException {
     CSVFormat headed = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     try (Reader in = Files.newBufferedReader(book.resolve(name + ".csv"));
         CSVParser parser = CSVParser.parse(in, headed)) {

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The least cost of a small job by trying every way to cut; written to be plainly right. */
-final class ExhaustiveSearch {
+public final class ExhaustiveSearch {
   static final long NONE = Long.MAX_VALUE;
 
   private final CutJob job;
@@ -20,7 +20,7 @@ final class ExhaustiveSearch {
   }
 
   /** Returns the least cost in micros, {@link #NONE} where the stock is not enough. */
-  static long leastCost(CutJob job) {
+  public static long leastCost(CutJob job) {
     List<Long> pieces = new ArrayList<>();
     for (CutJob.Piece piece : job.pieces()) {
       for (int n = 0; n < piece.count(); n++) {

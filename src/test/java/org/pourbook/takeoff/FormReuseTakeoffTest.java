@@ -59,6 +59,18 @@ class FormReuseTakeoffTest {
     assertTrue(again.pieces().stream().noneMatch(piece -> piece.joined().isPresent()));
   }
 
+  /** 17 in high is a 2x10 and a 2x8; only the 2x10s serve again, at a face of 9 in. */
+  @Test
+  void boardsOfAnotherSizeThatAreButtedAtTheSamePlacesFollow() {
+    SiteJob job =
+        new SiteJob().with(SiteJob.pour(1, MONDAY)).with(SiteJob.pour(2, MONDAY.plusDays(2)));
+    job.with(slab("F").size(feet(24), feet(16)).thick("17"));
+    job.with(slab("G").size(feet(24), feet(16)).thick("9").pour(2));
+    Part part = FormTakeoff.of(job.build(), Shelf.empty());
+    assertTrue(part.pieces().stream().anyMatch(piece -> piece.goesTo().startsWith("F ")));
+    assertTrue(part.pieces().stream().noneMatch(piece -> piece.joined().isPresent()));
+  }
+
   @Test
   void screwsReleaseAndSplicesAreNew() {
     Part part = of(SiteJob.pour(1, MONDAY), SiteJob.pour(2, MONDAY.plusDays(2)));

@@ -130,7 +130,7 @@ class FormTakeoffTest {
   }
 
   @Test
-  void coursesOfTwoSizesAreCutAsListed() {
+  void coursesOfTwoSizesAreTiedToEachOther() {
     // 17 in: a 2x10 and a 2x8, which are bought apart and must be butted alike.
     Shelf shelf =
         Shelf.empty()
@@ -141,7 +141,17 @@ class FormTakeoffTest {
         FormTakeoff.of(
             new SiteJob().with(slab("F").size(feet(24), feet(16)).thick("17")).build(), shelf);
     assertEquals(4, pieces(part, "side L1").size());
-    assertEquals(List.of(), joined(part, "side L1"));
+    Joined tied =
+        new Joined(
+            feet(24).plus(Length.ofInches(3, 2)), 1, Length.ZERO, feet(4), feet(16), 1, true);
+    assertEquals(List.of(tied, tied, tied, tied), joined(part, "side L1"));
+    // One butt a side, and one board more in each: a stake more where the other board is butted.
+    assertEquals(
+        List.of(
+            "Boards one above the other are butted at the same places, each with a stake there."
+                + " Butts set apart are stiffer: turn every other course end for end, and have 4"
+                + " stakes more."),
+        part.cautions().stream().map(Caution::says).toList());
   }
 
   private static List<Joined> joined(Part part, String place) {

@@ -14,6 +14,7 @@ final class RuleClasses {
       List.of(
           "buy.CheapestTotal",
           "buy.CutOptions",
+          "buy.CutOrBought",
           "buy.LoadPlans",
           "buy.Offer",
           "buy.OrderFees",

@@ -2,6 +2,7 @@ package org.pourbook.takeoff.rule;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -59,8 +60,8 @@ public record BoardStack(List<LumberSize> boards, BigDecimal cost) {
   }
 
   /**
-   * Returns the smallest board that reaches {@code reach}, or else the stack of fewest boards, then
-   * of the least height over, then of the least cost.
+   * Returns the smallest board that reaches {@code reach}, or else of the stacks of fewest boards
+   * the cheapest, at the same cost that of the least height over.
    *
    * @param boards at least one
    */
@@ -68,7 +69,7 @@ public record BoardStack(List<LumberSize> boards, BigDecimal cost) {
       rule = "FORM-2",
       says =
           "One board if any reaches the height, the smallest; else the fewest boards, then the least"
-              + " over, then the least cost; boards count with their dressed width",
+              + " cost, then the least over; boards count with their dressed width",
       value = "2x4 3-1/2, 2x6 5-1/2, 2x8 7-1/4, 2x10 9-1/4, 2x12 11-1/4 in",
       key = "ps20",
       at = "Table 3",
@@ -77,14 +78,20 @@ public record BoardStack(List<LumberSize> boards, BigDecimal cost) {
     List<Board> smallestFirst = boards.stream().sorted(SMALLEST).toList();
     Map<Length, BoardStack> byHeight =
         Map.of(Length.ZERO, new BoardStack(List.of(), BigDecimal.ZERO));
-    while (true) {
+    for (int count = 1; ; count++) {
       TreeMap<Length, BoardStack> higher = withOneMore(byHeight, smallestFirst);
-      Map.Entry<Length, BoardStack> enough = higher.ceilingEntry(reach);
-      if (enough != null) {
-        return enough.getValue();
+      Map<Length, BoardStack> enough = higher.tailMap(reach);
+      if (!enough.isEmpty()) {
+        return count == 1 ? enough.values().iterator().next() : cheapest(enough.values());
       }
       byHeight = higher;
     }
+  }
+
+  private static BoardStack cheapest(Collection<BoardStack> enough) {
+    return enough.stream()
+        .min(Comparator.comparing(BoardStack::cost).thenComparing(BoardStack::height))
+        .orElseThrow();
   }
 
   /** Returns the cheapest stack of each height that one more board gives; at a tie the first. */

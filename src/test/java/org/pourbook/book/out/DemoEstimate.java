@@ -215,6 +215,7 @@ final class DemoEstimate {
         job,
         quantities,
         List.of(),
+        List.of(),
         concrete,
         metric ? List.of() : boltPieces(),
         metric ? List.of() : barMarks(),

@@ -55,6 +55,19 @@ class FormRulesTest {
   }
 
   @Test
+  void ofTheFewestBoardsTheCheapestAreTaken() {
+    // 15-1/4 in: 2x10 + 2x8 is 1-1/4 in over, 2x12 + 2x6 1-1/2 in and here cheaper; three of 2x6,
+    // the cheapest of all, are one board more.
+    List<Board> boards =
+        List.of(board("2x6", "1"), board("2x8", "4"), board("2x10", "5"), board("2x12", "6"));
+    BoardStack stack = BoardStack.reaching(Length.ofInches(61, 4), boards);
+    assertEquals("[2x12, 2x6]", stack.boards().toString());
+    // One board is the smallest that reaches, whatever it costs.
+    List<Board> dear = List.of(board("2x10", "1"), board("2x8", "4"));
+    assertEquals("[2x8]", BoardStack.reaching(Length.ofInches(7), dear).boards().toString());
+  }
+
+  @Test
   void aBoardLapsStopsShortOrEndsWithItsSide() {
     Length side = Length.ofFeet(10);
     Length t = Length.ofInches(3, 2);

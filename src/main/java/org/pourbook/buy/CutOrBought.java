@@ -1,0 +1,140 @@
+package org.pourbook.buy;
+
+import static org.pourbook.problem.Standing.COMMON_PRACTICE;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.pourbook.cut.CutPlanner;
+import org.pourbook.job.Job;
+import org.pourbook.measure.Money;
+import org.pourbook.takeoff.CutPegs;
+import org.pourbook.takeoff.Material;
+import org.pourbook.takeoff.MaterialKey;
+import org.pourbook.takeoff.Source;
+import org.pourbook.takeoff.TakeOff;
+
+/**
+ * Stakes and braces that take-off would buy, cut from what the boards of the same delivery leave
+ * where that costs less (FORM-4, FORM-5).
+ */
+public final class CutOrBought {
+
+  private final PriceBook prices;
+  private final CutPlanner planner;
+  private final List<OnHand> onHand;
+  private final Map<String, TakeOff> takeOffs = new LinkedHashMap<>();
+
+  private CutOrBought(
+      List<TakeOff> takeOffs, PriceBook prices, CutPlanner planner, List<OnHand> onHand) {
+    this.prices = prices;
+    this.planner = planner;
+    this.onHand = onHand;
+    takeOffs.forEach(takeOff -> this.takeOffs.put(takeOff.job().code(), takeOff));
+  }
+
+  /**
+   * What is bought.
+   *
+   * @param takeOffs as given, with those pegs that are cut among the boards' pieces
+   */
+  public record Result(List<TakeOff> takeOffs, Bought bought) {
+    public Result {
+      takeOffs = List.copyOf(takeOffs);
+    }
+  }
+
+  /**
+   * Returns what is bought for the jobs at the cheaper total: with some pegs cut, or with all
+   * bought as take-off has them.
+   */
+  @Source(
+      rule = "FORM-4",
+      says =
+          "Stakes that are bought are cut with the boards of the same delivery instead, in their"
+              + " offcuts first, as many as make boards and packs together cheapest",
+      value = "from 2x4; in a metric job from 38x89 where it is sold",
+      standing = COMMON_PRACTICE)
+  @Source(
+      rule = "FORM-5",
+      says = "Braces that are bought are cut with the boards instead where that costs less",
+      value = "from 2x4; in a metric job from 38x89 where it is sold",
+      standing = COMMON_PRACTICE)
+  public static Result buy(
+      List<TakeOff> takeOffs, PriceBook prices, CutPlanner planner, List<OnHand> onHand) {
+    List<TakeOff> chosen = new CutOrBought(takeOffs, prices, planner, onHand).chosen();
+    if (chosen.equals(takeOffs)) {
+      return new Result(takeOffs, Buyer.buy(takeOffs, prices, planner, onHand));
+    }
+    // Only one purchase is held at a time: of a season each fills a good part of the memory.
+    Money asListed = total(Buyer.buy(takeOffs, prices, planner, onHand));
+    Bought bought = Buyer.buy(chosen, prices, planner, onHand);
+    return asListed.compareTo(total(bought)) < 0
+        ? new Result(takeOffs, Buyer.buy(takeOffs, prices, planner, onHand))
+        : new Result(chosen, bought);
+  }
+
+  /** Fees and minimum orders may eat what goods save. */
+  private static Money total(Bought bought) {
+    return Money.sum(bought.totals().stream().map(JobTotals::total).toList());
+  }
+
+  private List<TakeOff> chosen() {
+    List<TakeOff> with =
+        takeOffs.values().stream().filter(takeOff -> !takeOff.pegs().isEmpty()).toList();
+    if (!with.isEmpty()) {
+      List<Lot> lots = Lots.of(List.copyOf(takeOffs.values()), prices);
+      lots.stream().filter(CutOrBought::isPegs).forEach(lot -> choose(lot, lots));
+    }
+    return List.copyOf(takeOffs.values());
+  }
+
+  private static boolean isPegs(Lot lot) {
+    Optional<Material> material = Material.named(lot.key().material());
+    return material.equals(Optional.of(Material.STAKE))
+        || material.equals(Optional.of(Material.BRACE));
+  }
+
+  private void choose(Lot pegs, List<Lot> lots) {
+    List<MaterialKey> boards =
+        pegs.jobs().stream()
+            .map(job -> CutPegs.board(job.units(), prices))
+            .flatMap(Optional::stream)
+            .distinct()
+            .toList();
+    if (boards.size() != 1) {
+      return; // none is sold, or jobs of both systems would each cut another
+    }
+    MaterialKey board = boards.get(0);
+    Optional<Lot> beside =
+        lots.stream()
+            .filter(lot -> lot.key().normal().equals(board.normal()) && lot.hasPieces())
+            .filter(lot -> PegCosts.place(lot).equals(PegCosts.place(pegs)))
+            .findFirst();
+    if (beside.isEmpty()) {
+      return;
+    }
+    List<OnHand> there = Yard.of(onHand, board, lots);
+    PegCosts costs = new PegCosts(pegs, board, prices, planner, there);
+    PegTrial.cheapest(costs, group(pegs, beside.get()))
+        .forEach(takeOff -> takeOffs.put(takeOff.job().code(), takeOff));
+  }
+
+  private List<TakeOff> group(Lot pegs, Lot boards) {
+    Set<String> codes = new LinkedHashSet<>();
+    boards.jobs().stream().map(Job::code).forEach(codes::add);
+    pegs.jobs().stream().map(Job::code).forEach(codes::add);
+    List<TakeOff> group = new ArrayList<>();
+    takeOffs.forEach(
+        (code, takeOff) -> {
+          if (codes.contains(code)) {
+            group.add(takeOff);
+          }
+        });
+    return group;
+  }
+}
