@@ -2,6 +2,7 @@ package org.pourbook.cut;
 
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryType;
 import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -47,8 +48,15 @@ public final class CutTable {
         }
       }
     }
-    Runtime runtime = Runtime.getRuntime();
-    out.println("memory in use " + (runtime.totalMemory() - runtime.freeMemory() >> 20) + " MiB");
+    out.println("most heap in use " + (peakHeap() >> 20) + " MiB");
+  }
+
+  /** Returns the sum of what each part of the heap held at its fullest, garbage included. */
+  private static long peakHeap() {
+    return ManagementFactory.getMemoryPoolMXBeans().stream()
+        .filter(pool -> pool.getType() == MemoryType.HEAP)
+        .mapToLong(pool -> pool.getPeakUsage().getUsed())
+        .sum();
   }
 
   private void row(RandomJobs.Family family, int lengths, int pieces) {

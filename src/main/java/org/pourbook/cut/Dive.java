@@ -17,8 +17,11 @@ import java.util.stream.Stream;
 final class Dive {
   private static final double WHOLE = 1e-6;
 
-  /** Enough to guide rounding; the next stage goes on from the same columns. */
-  private static final int ROUNDS = 8;
+  /** Rounds of column generation that guide a quick rounding; its next stage goes on from there. */
+  private static final int QUICK = 8;
+
+  /** Rounds that solve what is left, near enough, before more of it is rounded. */
+  private static final int THOROUGH = 200;
 
   private static final List<Long> FAVOURS = List.of(0L, 64L, 512L);
 
@@ -27,17 +30,25 @@ final class Dive {
    *
    * @param roundUp those at least this large are rounded up, the largest one in any case
    * @param skipAt stage where the largest one is passed over, −1 for none
+   * @param rounds of column generation at each stage
    */
-  record Rounding(double roundUp, int skipAt) {
+  record Rounding(double roundUp, int skipAt, int rounds) {
 
     /** Ways that differ enough for one to succeed where others fail, quick ones first. */
     static final List<Rounding> ALL =
-        Stream.concat(
-                Stream.of(0.5, 0.7, 0.9, 0.8, 0.6).map(up -> new Rounding(up, -1)),
-                IntStream.range(0, 5)
+        Stream.of(
+                of(QUICK, -1, 0.5, 0.7, 0.9, 0.8, 0.6),
+                of(QUICK, 0, 0.5, 0.6, 0.7),
+                of(THOROUGH, -1, 0.7, 0.9, 0.8),
+                IntStream.range(0, 4)
                     .boxed()
-                    .flatMap(at -> Stream.of(0.5, 0.6, 0.7).map(up -> new Rounding(up, at))))
+                    .flatMap(skipAt -> of(THOROUGH, skipAt, 0.7, 0.8, 0.9)))
+            .flatMap(ways -> ways)
             .toList();
+
+    private static Stream<Rounding> of(int rounds, int skipAt, Double... roundUp) {
+      return Stream.of(roundUp).map(up -> new Rounding(up, skipAt, rounds));
+    }
   }
 
   private final CutModel model;
@@ -87,7 +98,7 @@ final class Dive {
         return;
       }
       CutModel rest = model.withDemand(wanted.clone()).withLimit(left.clone());
-      lp = Relaxation.solve(rest, workshop, lp.columns(), ROUNDS);
+      lp = Relaxation.solve(rest, workshop, lp.columns(), rounding.rounds());
     }
   }
 

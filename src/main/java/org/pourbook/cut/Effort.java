@@ -36,7 +36,8 @@ record Effort(
   record Runs(int gatherings, int divisions, int plans) {}
 
   static final Effort USUAL =
-      new Effort(100_000, 2_000, 20_000, 20_000, 10, 3, 8, 400, new Runs(1, 60, 0), 1_500_000_000L);
+      new Effort(
+          100_000, 2_000, 20_000, 20_000, 10, 3, 11, 400, new Runs(1, 60, 0), 2_000_000_000L);
   static final Effort PROVING =
       new Effort(
           100_000,

@@ -3,6 +3,8 @@ package org.pourbook.cut;
 import java.math.BigInteger;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 
@@ -67,7 +69,7 @@ final class Relaxation {
     this.program = new MasterProgram(model, model.demand(), new double[0], new double[0]);
   }
 
-  /** Returns the solution, starting from those seeds that cut no more than is wanted. */
+  /** Returns the solution, starting from these seeds without what is not wanted. */
   static Result solve(CutModel model, Workshop workshop, List<Column> seeds) {
     return solve(model, workshop, seeds, workshop.effort().rounds());
   }
@@ -75,9 +77,11 @@ final class Relaxation {
   /** Returns what this many rounds give, perhaps short of the solution. */
   static Result solve(CutModel model, Workshop workshop, List<Column> seeds, int rounds) {
     Relaxation relaxation = new Relaxation(model, workshop);
+    Set<Column> known = new TreeSet<>(Column.ORDER);
     for (Column seed : seeds) {
-      if (seed.timesWithin(model.demand()) >= 1 && model.limit()[seed.stock()] > 0) {
-        relaxation.program.add(seed);
+      Column wanted = seed.within(model.demand());
+      if (wanted.item().length > 0 && model.limit()[seed.stock()] > 0 && known.add(wanted)) {
+        relaxation.program.add(wanted);
       }
     }
     return relaxation.generate(workshop.effort(), rounds);
