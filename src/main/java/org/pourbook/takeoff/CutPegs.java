@@ -143,7 +143,7 @@ public final class CutPegs {
     double amount = unit == Unit.FT ? all.feet() : all.metres();
     return Quantity.of(
         "",
-        board.size() + " for " + what(row.material()) + ", not bought",
+        board.size() + " for " + what(row.material()) + " that are not bought",
         amount,
         unit,
         says(pegs) + " = " + Working.number(amount) + " " + unit.label(),

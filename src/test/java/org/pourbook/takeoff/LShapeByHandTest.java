@@ -120,12 +120,16 @@ class LShapeByHandTest {
         List.of(feet(36), feet(36), feet(24)), L.strips().stream().map(Strip::length).toList());
   }
 
+  /** Two courses with 2 + 1 + 1 butts, as the stakes above have them: four stakes more. */
   @Test
-  void itsOnlyCautionIsThatOfTheOpeningsEdge() {
+  void itsCautionsAreThoseOfItsButtsAndOfTheOpeningsEdge() {
     List<String> told =
         L.cautions().stream().filter(c -> !c.section().isEmpty()).map(Caution::says).toList();
     assertEquals(
         List.of(
+            "Boards one above the other are butted at the same places, each with a stake there."
+                + " Butts set apart are stiffer: turn every other course end for end, and have 4"
+                + " stakes more.",
             "All sides are turned down, the 4 of its openings too. If only the outside is meant,"
                 + " write under Edge sides: 1, 2, 3, 4, 5, 6."),
         told);
