@@ -37,10 +37,7 @@ final class OrdersSheet {
     this.materials = materials;
     this.openChanges = openChanges(estimate);
     this.sources = sources(materials);
-    List<Row> rows = new ArrayList<>();
-    for (Order order : estimate.bought().orders()) {
-      order.lines().forEach(line -> rows.add(new Row(order, line)));
-    }
+    List<Row> rows = MadeRows.of(estimate.bought().orders(), Order::lines, Row::new);
     this.orders = Spans.of(rows, row -> row.order().number());
     this.spec =
         SheetSpec.landscape(
