@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.pourbook.book.out.Season;
 import org.pourbook.book.out.SpreadsheetProgram;
 
 /** Estimates of one size: stage by stage beside the floor, whole beside a spreadsheet program. */

@@ -80,8 +80,10 @@ final class LineRows {
         part.lot().service(),
         part.lot().deliveries().stream()
             .filter(purchase.packs()::containsKey)
-            .flatMap(delivery -> delivery.day().stream())
-            .min(Comparator.naturalOrder()),
+            .map(Delivery::day)
+            .filter(Optional::isPresent)
+            .min(Comparator.comparing(Optional::orElseThrow))
+            .orElse(Optional.empty()),
         bought.orders());
   }
 

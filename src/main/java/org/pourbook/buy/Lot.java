@@ -90,9 +90,9 @@ record Lot(
     return portions.stream().filter(portion -> portion.job().code().equals(job.code())).toList();
   }
 
-  /** Returns what one job would buy alone. */
-  Lot ofJob(Job job) {
-    return new Lot(key, planning, service, delivered, portionsOf(job));
+  /** Returns what one job would buy alone, these being its portions. */
+  Lot alone(List<Portion> ofJob) {
+    return new Lot(key, planning, service, delivered, ofJob);
   }
 
   /** Returns the deliveries, first to last. */

@@ -3,8 +3,10 @@ package org.pourbook.buy;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.pourbook.job.Job;
 import org.pourbook.measure.Money;
@@ -70,9 +72,14 @@ final class Orders {
 
   private static List<Order.OrderLine> lines(OrderDraft draft, List<String> jobs) {
     List<Order.OrderLine> lines = new ArrayList<>();
+    Map<Integer, Optional<LocalDate>> orderBy = new HashMap<>();
     for (OrderDraft.Good good : draft.goods()) {
       List<String> ofGood = codes(good.lot().jobs());
-      lines.add(goods(lines.size() + 1, draft, good, ofGood.equals(jobs) ? jobs : ofGood));
+      Optional<LocalDate> day =
+          orderBy.computeIfAbsent(
+              good.purchase().price().map(Price::leadDays).orElse(0),
+              lead -> draft.delivery().day().map(by -> WorkingDays.before(by, lead)));
+      lines.add(goods(lines.size() + 1, good, day, ofGood.equals(jobs) ? jobs : ofGood));
     }
     for (OrderDraft.Fee fee : draft.fees()) {
       lines.add(fee(lines.size() + 1, fee, jobs));
@@ -81,13 +88,8 @@ final class Orders {
   }
 
   private static Order.OrderLine goods(
-      int number, OrderDraft draft, OrderDraft.Good good, List<String> jobs) {
+      int number, OrderDraft.Good good, Optional<LocalDate> orderBy, List<String> jobs) {
     Optional<Price> price = good.purchase().price();
-    Optional<LocalDate> orderBy =
-        draft
-            .delivery()
-            .day()
-            .map(day -> WorkingDays.before(day, price.map(Price::leadDays).orElse(0)));
     return new Order.OrderLine(
         number,
         false,

@@ -1,5 +1,6 @@
 package org.pourbook.buy;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -14,17 +15,28 @@ import org.pourbook.takeoff.MaterialKey;
 /** What jobs save by sharing an order (BUY-4). */
 final class SharedSaving {
 
-  private final OrderDraft draft;
   private final Supplier supplier;
   private final Alone alone;
+
+  /** What each job would buy alone, by its code. */
+  private final Map<String, List<Lot>> lots = new HashMap<>();
 
   /** What is on hand of a material in a size for the jobs that have not had their turn. */
   private final Map<MaterialKey, List<OnHand>> left = new HashMap<>();
 
   private SharedSaving(OrderDraft draft, Supplier supplier, Alone alone) {
-    this.draft = draft;
     this.supplier = supplier;
     this.alone = alone;
+    Set<Lot> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (OrderDraft.Good good : draft.goods()) {
+      if (seen.add(good.lot())) {
+        good.lot().byJob().forEach((job, portions) -> add(job, good.lot().alone(portions)));
+      }
+    }
+  }
+
+  private void add(String job, Lot lot) {
+    lots.computeIfAbsent(job, k -> new ArrayList<>()).add(lot);
   }
 
   /**
@@ -50,15 +62,12 @@ final class SharedSaving {
   }
 
   private Optional<Money> alone(Job job) {
-    Set<Lot> lots = Collections.newSetFromMap(new IdentityHashMap<>());
-    draft.goods().forEach(good -> lots.add(good.lot()));
-    lots.removeIf(lot -> lot.portionsOf(job).isEmpty());
     Money goods = Money.ZERO;
-    for (Lot lot : lots) {
+    for (Lot lot : lots.getOrDefault(job.code(), List.of())) {
       MaterialKey key = lot.key().normal();
       List<OnHand> there = left.computeIfAbsent(key, k -> Yard.of(alone.onHand(), k));
       Optional<Option> option =
-          alone.ways().apply(lot.ofJob(job), there).stream()
+          alone.ways().apply(lot, there).stream()
               .filter(way -> way.supplier().equals(Optional.of(supplier)))
               .findFirst();
       if (option.isEmpty()) {

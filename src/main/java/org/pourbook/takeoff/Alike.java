@@ -13,6 +13,7 @@ public final class Alike {
 
   private final Map<String, String> texts = new ConcurrentHashMap<>();
   private final Map<MaterialKey, Optional<MaterialKey>> keys = new ConcurrentHashMap<>();
+  private final Map<ReadyItem, ReadyItem> items = new ConcurrentHashMap<>();
   private final Map<Quantity.Kind, Quantity.Kind> kinds = new ConcurrentHashMap<>();
 
   /** Returns an equal take-off that shares its texts and keys with those returned before. */
@@ -127,6 +128,7 @@ public final class Alike {
   }
 
   private ReadyItem of(ReadyItem item) {
-    return new ReadyItem(of(item.what()), of(item.howMany()), of(item.why()));
+    return items.computeIfAbsent(
+        item, i -> new ReadyItem(of(i.what()), of(i.howMany()), of(i.why())));
   }
 }

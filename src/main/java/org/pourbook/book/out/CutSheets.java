@@ -34,10 +34,7 @@ final class CutSheets {
   }
 
   static SheetSpec<Row> cutList(List<CutSheet> sheets, BatchUnits units) {
-    List<Row> rows = new ArrayList<>();
-    for (CutSheet sheet : sheets) {
-      rows.addAll(rows(sheet));
-    }
+    List<Row> rows = MadeRows.of(sheets, CutSheets::rows, (sheet, row) -> row);
     List<Column<Row>> columns = new ArrayList<>();
     columns.add(Column.text("Job", 12, row -> String.join(", ", row.sheet().jobs())));
     columns.addAll(units.column(Row::units));

@@ -37,10 +37,7 @@ final class OrdersSheet {
     this.materials = materials;
     this.openChanges = openChanges(estimate);
     this.sources = sources(materials);
-    List<Row> rows = new ArrayList<>();
-    for (Order order : estimate.bought().orders()) {
-      order.lines().forEach(line -> rows.add(new Row(order, line)));
-    }
+    List<Row> rows = MadeRows.of(estimate.bought().orders(), Order::lines, Row::new);
     this.orders = Spans.of(rows, row -> row.order().number());
     this.spec =
         SheetSpec.landscape(
@@ -104,29 +101,29 @@ final class OrdersSheet {
     return order.supplier().map(Supplier::name).orElse("");
   }
 
-  /** Rows of Materials by what they are bought as: order, material, size, item. */
+  /** Rows of Materials by the one order that brings them. */
   private static Map<String, List<Integer>> sources(MaterialsSheet materials) {
     Map<String, List<Integer>> rows = new HashMap<>();
     for (int i = 0; i < materials.spec().rows().size(); i++) {
       Line line = materials.spec().rows().get(i);
       if (line.orders().size() == 1) {
-        String key = key(line.orders().get(0), line.key().normal().toString(), line.item());
-        rows.computeIfAbsent(key, k -> new ArrayList<>()).add(SheetSpec.FIRST_ROW + i);
+        rows.computeIfAbsent(line.orders().get(0), k -> new ArrayList<>())
+            .add(SheetSpec.FIRST_ROW + i);
       }
     }
     return rows;
   }
 
-  private static String key(String order, String material, String item) {
-    return order + "\n" + material + "\n" + item;
-  }
-
   private List<Integer> sourcesOf(Row row) {
     return row.line().fee()
         ? List.of()
-        : sources.getOrDefault(
-            key(row.order().number(), row.line().key().normal().toString(), row.line().item()),
-            List.of());
+        : sources.getOrDefault(row.order().number(), List.of()).stream()
+            .filter(source -> isOf(materials.lineAt(source), row.line()))
+            .toList();
+  }
+
+  private static boolean isOf(Line source, Order.OrderLine line) {
+    return source.item().equals(line.item()) && source.key().normal().equals(line.key().normal());
   }
 
   private Cell packs(At<Row> at) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import org.pourbook.book.Layout;
 import org.pourbook.desk.Batch;
@@ -56,6 +57,9 @@ final class RecordSheets {
     }
   }
 
+  private static final String IN_FORCE =
+      "The settings in force for each job, and the files that were read.";
+
   static SheetSpec<Fact> basis(Estimate estimate) {
     return basis(estimate, Cell::of);
   }
@@ -66,27 +70,36 @@ final class RecordSheets {
    * @param ofRule what stands for a rule's id
    */
   static SheetSpec<Fact> basis(Estimate estimate, Function<String, Cell> ofRule) {
-    SheetSpec<Fact> basis = basis(estimate.batch(), estimate.version());
-    List<Fact> facts = new ArrayList<>(basis.rows());
+    List<Fact> read = read(estimate.version(), estimate.batch().files());
     if (!PlansSheet.holds(estimate.takeOffs().size())) {
       String why = "more than " + PlansSheet.MOST_JOBS + " jobs: draw them with --plans DIR";
-      facts.add(0, new Fact("", "Sheet Plans", "left out", "", why));
+      read.add(0, new Fact("", "Sheet Plans", "left out", "", why));
     }
-    return basis(basis.says(), facts, ofRule);
+    return basis(IN_FORCE, facts(read, estimate.batch().jobs()), ofRule);
   }
 
   /** Returns the settings in force for each job, and the files that were read. */
   static SheetSpec<Fact> basis(Batch batch, String version) {
-    List<Fact> facts = new ArrayList<>(read(version, batch.files()));
-    for (Job job : batch.jobs()) {
-      Practice practice = job.practice();
-      for (Map.Entry<Setting, SettingValue> entry : practice.values().entrySet()) {
-        facts.add(fact(job.code(), entry.getKey(), "", entry.getValue()));
-      }
-      named(facts, job.code(), Setting.ALLOWANCE, practice.allowances());
-      named(facts, job.code(), Setting.AHEAD_OF_POUR, practice.aheadOfPour());
+    return basis(IN_FORCE, facts(read(version, batch.files()), batch.jobs()));
+  }
+
+  /** Returns what was read, then the settings of each job. */
+  private static List<Fact> facts(List<Fact> read, List<Job> jobs) {
+    List<Optional<Job>> records = new ArrayList<>(List.of(Optional.empty()));
+    jobs.forEach(job -> records.add(Optional.of(job)));
+    return MadeRows.of(
+        records, job -> job.map(RecordSheets::facts).orElse(read), (job, fact) -> fact);
+  }
+
+  private static List<Fact> facts(Job job) {
+    List<Fact> facts = new ArrayList<>();
+    Practice practice = job.practice();
+    for (Map.Entry<Setting, SettingValue> entry : practice.values().entrySet()) {
+      facts.add(fact(job.code(), entry.getKey(), "", entry.getValue()));
     }
-    return basis("The settings in force for each job, and the files that were read.", facts);
+    named(facts, job.code(), Setting.ALLOWANCE, practice.allowances());
+    named(facts, job.code(), Setting.AHEAD_OF_POUR, practice.aheadOfPour());
+    return facts;
   }
 
   /** Returns the tool's version and the files that were read. */

@@ -54,7 +54,7 @@ record SheetSpec<R>(
                 columns.stream().filter(Column::printed),
                 columns.stream().filter(column -> !column.printed()))
             .toList();
-    rows = List.copyOf(rows);
+    rows = rows instanceof MadeRows ? rows : List.copyOf(rows);
   }
 
   static <R> SheetSpec<R> landscape(

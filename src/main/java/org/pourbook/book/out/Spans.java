@@ -1,6 +1,6 @@
 package org.pourbook.book.out;
 
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,7 +9,7 @@ import java.util.function.Function;
 /** Where the rows of each key stand in a sheet: each key's rows are next to one another. */
 final class Spans<K> {
 
-  private final Map<K, Span> spans = new LinkedHashMap<>();
+  private final Map<K, Span> spans = new HashMap<>();
 
   private Spans() {}
 

@@ -28,11 +28,8 @@ final class SteelSheets {
   }
 
   static <T> List<Of<T>> rows(Estimate estimate, Function<TakeOff, List<T>> items) {
-    List<Of<T>> rows = new ArrayList<>();
-    for (TakeOff takeOff : estimate.takeOffs()) {
-      items.apply(takeOff).forEach(item -> rows.add(new Of<>(takeOff.job(), item)));
-    }
-    return rows;
+    return MadeRows.of(
+        estimate.takeOffs(), items, (takeOff, item) -> new Of<>(takeOff.job(), item));
   }
 
   static SheetSpec<Of<BarMark>> barList(Estimate estimate, BatchUnits units) {

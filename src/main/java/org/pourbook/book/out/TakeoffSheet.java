@@ -1,12 +1,12 @@
 package org.pourbook.book.out;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.pourbook.buy.Line;
 import org.pourbook.desk.Estimate;
@@ -44,11 +44,11 @@ final class TakeoffSheet {
   TakeoffSheet(Estimate estimate, RulesSheet rules, BasisLinks basis, GivenSheets given, int most) {
     Map<String, List<Line>> lines =
         estimate.bought().lines().stream().collect(Collectors.groupingBy(Line::job));
-    List<Row> rows = new ArrayList<>();
-    for (TakeOff takeOff : estimate.takeOffs()) {
-      List<Line> ofJob = lines.getOrDefault(takeOff.job().code(), List.of());
-      rows.addAll(sorted(takeOff, ofJob));
-    }
+    List<OfJob> sorted =
+        estimate.takeOffs().stream()
+            .map(takeOff -> sorted(takeOff, lines.getOrDefault(takeOff.job().code(), List.of())))
+            .toList();
+    List<Row> rows = MadeRows.of(sorted, OfJob::quantities, OfJob::row);
     this.jobs = Spans.of(rows, row -> row.job().code());
     this.needs = Spans.of(rows, Row::need);
     this.spec =
@@ -62,31 +62,47 @@ final class TakeoffSheet {
             .withPlaces();
   }
 
-  private static List<Row> sorted(TakeOff takeOff, List<Line> lines) {
-    Comparator<Row> byMaterial =
-        Comparator.comparing(
-            row -> row.quantity().material().orElse(new MaterialKey("", "")),
-            MaterialOrder.of(lines));
+  /**
+   * The quantities of a job, in the order of their materials on Materials.
+   *
+   * @param allowances there, of materials of which rows have others
+   */
+  private record OfJob(
+      Job job, List<Quantity> quantities, Map<MaterialKey, OptionalDouble> allowances) {
+
+    Row row(Quantity quantity) {
+      return new Row(job, quantity, allowance(quantity));
+    }
+
+    private OptionalDouble allowance(Quantity quantity) {
+      return quantity.allowancePercent().isEmpty()
+          ? OptionalDouble.empty()
+          : quantity
+              .material()
+              .map(key -> allowances.getOrDefault(key.normal(), OptionalDouble.empty()))
+              .orElse(OptionalDouble.empty());
+    }
+  }
+
+  private static OfJob sorted(TakeOff takeOff, List<Line> lines) {
+    Set<MaterialKey> differing =
+        takeOff.quantities().stream()
+            .filter(quantity -> quantity.allowancePercent().isPresent())
+            .flatMap(quantity -> quantity.material().stream())
+            .map(MaterialKey::normal)
+            .collect(Collectors.toSet());
     Map<MaterialKey, OptionalDouble> allowances = new HashMap<>();
     for (Line line : lines) {
-      if (line.allowancePercent().isPresent()) {
+      if (line.allowancePercent().isPresent() && differing.contains(line.key().normal())) {
         allowances.putIfAbsent(line.key().normal(), line.allowancePercent());
       }
     }
-    return takeOff.quantities().stream()
-        .map(quantity -> new Row(takeOff.job(), quantity, allowance(quantity, allowances)))
-        .sorted(byMaterial)
-        .toList();
-  }
-
-  private static OptionalDouble allowance(
-      Quantity quantity, Map<MaterialKey, OptionalDouble> allowances) {
-    return quantity.allowancePercent().isEmpty()
-        ? OptionalDouble.empty()
-        : quantity
-            .material()
-            .map(key -> allowances.getOrDefault(key.normal(), OptionalDouble.empty()))
-            .orElse(OptionalDouble.empty());
+    Comparator<Quantity> byMaterial =
+        Comparator.comparing(
+            quantity -> quantity.material().orElse(new MaterialKey("", "")),
+            MaterialOrder.of(lines));
+    return new OfJob(
+        takeOff.job(), takeOff.quantities().stream().sorted(byMaterial).toList(), allowances);
   }
 
   private static List<Column<Row>> columns(

@@ -1,4 +1,4 @@
-package org.pourbook.bench;
+package org.pourbook.book.out;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -16,7 +16,7 @@ import org.apache.poi.xssf.streaming.SXSSFWorkbook;
  * A jobs workbook of any length: each job has ten sections like those of the demo's bakery, garage,
  * terrace and pavilion, its sizes a few inches from those of its neighbours, forty jobs a day.
  */
-final class Season {
+public final class Season {
 
   private static final LocalDate FIRST_DAY = LocalDate.of(2027, 1, 4);
 
@@ -61,7 +61,7 @@ final class Season {
   private Season() {}
 
   /** Writes the workbook of so many jobs; ten times as many sections. */
-  static void write(Path file, int jobs) throws IOException {
+  public static void write(Path file, int jobs) throws IOException {
     try (SXSSFWorkbook workbook = new SXSSFWorkbook(100);
         OutputStream out = Files.newOutputStream(file)) {
       sheet(workbook, "Jobs", JOBS, jobs);
