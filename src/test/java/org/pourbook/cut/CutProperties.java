@@ -65,7 +65,8 @@ class CutProperties {
   /** Each was a board or some cents from its bound once. */
   @Test
   void oneLengthAndBarsOfManyLengthsAreProven() {
-    // The linear program cuts more of some lengths than are wanted; solving what is left again helps
+    // The linear program cuts more of some lengths than are wanted; solving what is left again
+    // helps
     // as well.
     assertProven(RandomJobs.Family.ONE_LONG, 200, 10_000, 1);
     // The bound follows from linear programs of single purchases alone.
