@@ -13,6 +13,9 @@ final class MasterProgram {
   /** Worths are scaled so that the dearest stock is worth about 2 to this power. */
   private static final int BITS = 44;
 
+  /** No board is worth more, so that adding up its pieces cannot overflow. */
+  private static final double MOST_WORTH = 0x1p61;
+
   /** What a piece left out costs, in prices of the dearest stock. */
   private static final double LEFT_OUT = 1000;
 
@@ -100,11 +103,20 @@ final class MasterProgram {
     return Arrays.stream(simplex.solution()).limit(wantedRows).sum() >= LEFT_OUT_AT_ALL;
   }
 
-  /** Returns duals of lengths in the whole numbers that a {@link Knapsack} counts in. */
+  /**
+   * Returns duals of lengths in the whole numbers that a {@link Knapsack} counts in; coarser ones
+   * where very many short pieces, worth what leaving them out costs, fit on a board.
+   */
   long[] worth(double[] duals) {
+    double longest = Arrays.stream(model.size()).max().orElse(0);
+    double most = 0;
+    for (int i = 0; i < model.items(); i++) {
+      most = Math.max(most, duals[i] * (longest / model.width()[i]));
+    }
+    double by = Math.min(scale, MOST_WORTH / most);
     long[] worth = new long[model.items()];
     for (int i = 0; i < worth.length; i++) {
-      worth[i] = (long) Math.floor(Math.max(0, duals[i]) * scale);
+      worth[i] = (long) Math.floor(Math.max(0, duals[i]) * by);
     }
     return worth;
   }

@@ -36,31 +36,45 @@ final class PurchasePairs {
     proofs.add(proof.ofBits(MOST_BITS));
   }
 
-  /** Returns the cheapest purchase of those that cost so much, and are not excluded. */
+  /**
+   * Returns the cheapest purchase from a cost on that is not excluded: of each number of boards of
+   * the second length, that with the fewest of the first.
+   */
   Optional<int[]> cheapest(long from, long below) {
-    for (long total = from; total < below; total++) {
-      long most = Math.min(model.limit()[second], total / model.cost()[second]);
-      for (int n = 0; n <= most; n++) {
-        long rest = total - n * model.cost()[second];
-        long others = rest / model.cost()[first];
-        if (rest % model.cost()[first] == 0 && others <= model.limit()[first]) {
-          int[] boards = model.limit().clone();
-          boards[first] = (int) others;
-          boards[second] = n;
-          if (proofs.stream().allMatch(proof -> isEnough(proof, boards))) {
-            return Optional.of(boards);
-          }
-        }
+    Optional<int[]> cheapest = Optional.empty();
+    long least = below;
+    long most = Math.min(model.limit()[second], (below - 1) / model.cost()[second]);
+    for (int n = 0; n <= most; n++) {
+      long paid = n * model.cost()[second];
+      long others = Math.max(0, ceil(from - paid, model.cost()[first]));
+      int[] boards = model.limit().clone();
+      boards[second] = n;
+      boards[first] = 0;
+      for (Relaxation.Certificate proof : proofs) {
+        others = Math.max(others, fewest(proof, boards));
+      }
+      long affordable = Math.floorDiv(least - 1 - paid, model.cost()[first]);
+      if (others <= Math.min(model.limit()[first], affordable)) {
+        boards[first] = (int) others;
+        least = paid + others * model.cost()[first];
+        cheapest = Optional.of(boards);
       }
     }
-    return Optional.empty();
+    return cheapest;
   }
 
-  private static boolean isEnough(Relaxation.Certificate proof, int[] boards) {
-    long worth = 0;
+  /** Returns how many boards of the first length are enough beside these. */
+  private long fewest(Relaxation.Certificate proof, int[] boards) {
+    long missing = proof.total().longValueExact();
     for (int k = 0; k < boards.length; k++) {
-      worth = Math.addExact(worth, Math.multiplyExact(proof.stockWorth()[k], (long) boards[k]));
+      long worth = Math.multiplyExact(proof.stockWorth()[k], (long) boards[k]);
+      missing = Math.subtractExact(missing, worth);
     }
-    return worth >= proof.total().longValueExact();
+    long each = proof.stockWorth()[first];
+    return missing <= 0 ? 0 : each == 0 ? Long.MAX_VALUE : ceil(missing, each);
+  }
+
+  private static long ceil(long number, long by) {
+    return -Math.floorDiv(-number, by);
   }
 }

@@ -132,6 +132,24 @@ class OptimalPlannerTest {
     assertEquals(82_500_000, plan.costMicros());
   }
 
+  /** A board holds 24,000 of the shortest: their worths must not overflow. */
+  @Test
+  void scarceStockOfVeryManyShortPiecesIsFound() {
+    CutJob job =
+        new CutJobs()
+            .stock(24_000, 100, 2)
+            .piece(11_200, 1)
+            .piece(9_600, 1)
+            .piece(8_000, 1)
+            .piece(6_400, 2)
+            .piece(4_800, 1)
+            .piece(1, 1_600)
+            .build();
+    CutResult.Planned plan = planned(job);
+    assertTrue(plan.isProven());
+    assertEquals(2_000_000, plan.costMicros());
+  }
+
   private void assertRolls(long rolls, String id) {
     assertEquals(rolls * 10_000, planned(instance(id).job()).costMicros());
   }

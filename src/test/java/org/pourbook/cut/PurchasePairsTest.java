@@ -2,9 +2,11 @@ package org.pourbook.cut;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigInteger;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -27,12 +29,28 @@ class PurchasePairsTest {
       PurchasePairs pairs = PurchasePairs.of(model).orElseThrow();
       proofs.forEach(pairs::exclude);
       Optional<int[]> boards = pairs.cheapest(0, 60);
+      long more = pairs.cheapest(least + 1, 70).map(model::costOf).orElse(70L);
+      assertEquals(Math.min(70, least(model, proofs, least + 1)), more, "seed " + seed);
       assertEquals(least, boards.map(model::costOf).orElse(60L), "seed " + seed);
       found += boards.isPresent() ? 1 : 0;
       excludedByTheSecond += least > Math.min(60, least(model, proofs.subList(0, 1))) ? 1 : 0;
     }
     assertTrue(found > 500, "found " + found);
     assertTrue(excludedByTheSecond > 200, "excluded by the second " + excludedByTheSecond);
+  }
+
+  /** Prices by weight share no cent: there are too many totals to look at each. */
+  @Test
+  void pricesInMicrosAreFoundAtOnce() {
+    long[] cost = {22_101_237, 11_252_413};
+    int[] limit = {10_000, 10_000};
+    CutModel model = new CutModel(new long[] {1}, new int[] {10_000}, cost, cost, limit);
+    PurchasePairs pairs = PurchasePairs.of(model).orElseThrow();
+    pairs.exclude(new Relaxation.Certificate(new long[] {2, 1}, BigInteger.valueOf(10_001)));
+    // 5,000 long ones and a short one; 5,001 long ones cost more.
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(20),
+        () -> assertArrayEquals(new int[] {5_000, 1}, pairs.cheapest(0, 1L << 50).orElseThrow()));
   }
 
   @Test
@@ -62,6 +80,10 @@ class PurchasePairsTest {
   }
 
   private static long least(CutModel model, List<Relaxation.Certificate> proofs) {
+    return least(model, proofs, 0);
+  }
+
+  private static long least(CutModel model, List<Relaxation.Certificate> proofs, long from) {
     long least = Long.MAX_VALUE;
     for (int a = 0; a <= model.limit()[0]; a++) {
       for (int b = 0; b <= model.limit()[2]; b++) {
@@ -74,7 +96,7 @@ class PurchasePairsTest {
           }
           enough &= worth >= proof.total().longValueExact();
         }
-        if (enough) {
+        if (enough && model.costOf(boards) >= from) {
           least = Math.min(least, model.costOf(boards));
         }
       }

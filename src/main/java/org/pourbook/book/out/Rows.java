@@ -150,7 +150,12 @@ final class Rows {
   }
 
   private static String cut(String text) {
-    return text.length() <= LONGEST_TEXT ? text : text.substring(0, LONGEST_TEXT - 1) + "…";
+    if (text.length() <= LONGEST_TEXT) {
+      return text;
+    }
+    int kept = LONGEST_TEXT - 1;
+    return text.substring(0, Character.isHighSurrogate(text.charAt(kept - 1)) ? kept - 1 : kept)
+        + "…";
   }
 
   /**

@@ -96,6 +96,13 @@ class RowsTest {
   }
 
   @Test
+  void aTextIsNotCutWithinACharacter() throws IOException {
+    String text = "x" + "\uD83D\uDE00".repeat(20_000);
+    String cut = cell(read(Look.TEXT, Cell.of(text)), 0).getStringCellValue();
+    assertEquals(text.substring(0, 32_765) + "…", cut);
+  }
+
+  @Test
   void aTextThatLooksLikeAFormulaIsMarkedAsText() throws IOException {
     XSSFCell cell = cell(read(Look.TEXT, Cell.of("=1+1")), 0);
     assertEquals("=1+1", cell.getStringCellValue());
