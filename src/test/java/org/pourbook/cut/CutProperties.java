@@ -65,8 +65,8 @@ class CutProperties {
   /** Each was a board or some cents from its bound once. */
   @Test
   void oneLengthAndBarsOfManyLengthsAreProven() {
-    // The linear program cuts more of some lengths than are wanted; solving what is left again helps
-    // as well.
+    // The linear program cuts more of some lengths than are wanted; solving what is left again
+    // helps as well.
     assertProven(RandomJobs.Family.ONE_LONG, 200, 10_000, 1);
     // The bound follows from linear programs of single purchases alone.
     assertProven(RandomJobs.Family.BARS_LONG, 200, 1_000, 1);
