@@ -3,12 +3,13 @@ package org.pourbook.buy;
 import static org.pourbook.problem.Standing.COMMON_PRACTICE;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Stream;
 import org.pourbook.cut.CutPlanner;
 import org.pourbook.job.Job;
 import org.pourbook.measure.Money;
@@ -28,13 +29,17 @@ public final class CutOrBought {
   private final CutPlanner planner;
   private final List<OnHand> onHand;
   private final Map<String, TakeOff> takeOffs = new LinkedHashMap<>();
+  private final Map<String, Integer> places = new HashMap<>();
 
   private CutOrBought(
       List<TakeOff> takeOffs, PriceBook prices, CutPlanner planner, List<OnHand> onHand) {
     this.prices = prices;
     this.planner = planner;
     this.onHand = onHand;
-    takeOffs.forEach(takeOff -> this.takeOffs.put(takeOff.job().code(), takeOff));
+    for (TakeOff takeOff : takeOffs) {
+      places.put(takeOff.job().code(), places.size());
+      this.takeOffs.put(takeOff.job().code(), takeOff);
+    }
   }
 
   /**
@@ -121,9 +126,18 @@ public final class CutOrBought {
         takeOffs.values().stream().filter(takeOff -> !takeOff.pegs().isEmpty()).toList();
     if (!with.isEmpty()) {
       List<Lot> lots = Lots.of(List.copyOf(takeOffs.values()), prices);
-      lots.stream().filter(CutOrBought::isPegs).forEach(lot -> choose(lot, lots));
+      Map<Beside, Lot> cut = new HashMap<>();
+      lots.stream().filter(Lot::hasPieces).forEach(lot -> cut.putIfAbsent(beside(lot), lot));
+      lots.stream().filter(CutOrBought::isPegs).forEach(lot -> choose(lot, lots, cut));
     }
     return List.copyOf(takeOffs.values());
+  }
+
+  /** What is cut from boards of a size and comes to a place together. */
+  private record Beside(Object place, MaterialKey board) {}
+
+  private static Beside beside(Lot lot) {
+    return new Beside(PegCosts.place(lot), lot.key().normal());
   }
 
   private static boolean isPegs(Lot lot) {
@@ -132,7 +146,7 @@ public final class CutOrBought {
         || material.equals(Optional.of(Material.BRACE));
   }
 
-  private void choose(Lot pegs, List<Lot> lots) {
+  private void choose(Lot pegs, List<Lot> lots, Map<Beside, Lot> cut) {
     List<MaterialKey> boards =
         pegs.jobs().stream()
             .map(job -> CutPegs.board(job.units(), prices))
@@ -143,31 +157,24 @@ public final class CutOrBought {
       return; // none is sold, or jobs of both systems would each cut another
     }
     MaterialKey board = boards.get(0);
-    Optional<Lot> beside =
-        lots.stream()
-            .filter(lot -> lot.key().normal().equals(board.normal()) && lot.hasPieces())
-            .filter(lot -> PegCosts.place(lot).equals(PegCosts.place(pegs)))
-            .findFirst();
-    if (beside.isEmpty()) {
+    Lot beside = cut.get(new Beside(PegCosts.place(pegs), board.normal()));
+    if (beside == null) {
       return;
     }
     List<OnHand> there = Yard.of(onHand, board, lots);
     PegCosts costs = new PegCosts(pegs, board, prices, planner, there);
-    PegTrial.cheapest(costs, group(pegs, beside.get()))
+    PegTrial.cheapest(costs, group(pegs, beside))
         .forEach(takeOff -> takeOffs.put(takeOff.job().code(), takeOff));
   }
 
+  /** Returns the take-offs of the jobs of both, in the batch's order. */
   private List<TakeOff> group(Lot pegs, Lot boards) {
-    Set<String> codes = new LinkedHashSet<>();
-    boards.jobs().stream().map(Job::code).forEach(codes::add);
-    pegs.jobs().stream().map(Job::code).forEach(codes::add);
-    List<TakeOff> group = new ArrayList<>();
-    takeOffs.forEach(
-        (code, takeOff) -> {
-          if (codes.contains(code)) {
-            group.add(takeOff);
-          }
-        });
-    return group;
+    return Stream.of(boards, pegs)
+        .flatMap(lot -> lot.jobs().stream())
+        .map(Job::code)
+        .distinct()
+        .sorted(Comparator.comparing(places::get))
+        .map(takeOffs::get)
+        .toList();
   }
 }

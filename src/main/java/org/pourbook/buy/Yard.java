@@ -27,8 +27,13 @@ final class Yard {
 
   /** Returns what there is of a material where one lot alone takes from it; else none. */
   static List<OnHand> of(List<OnHand> all, MaterialKey key, List<Lot> lots) {
-    long takers = lots.stream().filter(lot -> lot.key().normal().equals(key.normal())).count();
-    return takers == 1 ? of(all, key) : List.of();
+    List<OnHand> there = of(all, key);
+    if (there.isEmpty()) {
+      return there; // the lots of a season are many
+    }
+    MaterialKey size = key.normal();
+    long takers = lots.stream().filter(lot -> lot.key().normal().equals(size)).count();
+    return takers == 1 ? there : List.of();
   }
 
   /** Returns what is surely left whichever of the options is taken. */

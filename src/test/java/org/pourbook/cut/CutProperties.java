@@ -66,7 +66,8 @@ class CutProperties {
   @Test
   void oneLengthAndBarsOfManyLengthsAreProven() {
     // The linear program cuts more of some lengths than are wanted; solving what is left again
-    // helps as well.
+    // helps
+    // as well.
     assertProven(RandomJobs.Family.ONE_LONG, 200, 10_000, 1);
     // The bound follows from linear programs of single purchases alone.
     assertProven(RandomJobs.Family.BARS_LONG, 200, 1_000, 1);
