@@ -5,6 +5,7 @@ import java.util.List;
 import org.pourbook.cut.CutPlanner;
 import org.pourbook.job.Job;
 import org.pourbook.problem.Problem;
+import org.pourbook.takeoff.PieceNeed;
 import org.pourbook.takeoff.TakeOff;
 
 /** Needs turned into orders, loads and money. */
@@ -21,6 +22,15 @@ public final class Buyer {
     this.planner = planner;
     this.onHand = onHand;
     this.after = after;
+  }
+
+  /** Returns how many pieces of boards and bars jobs ask for, those of their extras among them. */
+  public static int piecesAsked(List<TakeOff> takeOffs, PriceBook prices) {
+    return Lots.of(takeOffs, prices).stream()
+        .flatMap(lot -> lot.portions().stream())
+        .flatMap(portion -> portion.pieces().stream())
+        .mapToInt(PieceNeed::count)
+        .sum();
   }
 
   /**

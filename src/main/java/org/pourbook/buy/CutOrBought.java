@@ -2,6 +2,7 @@ package org.pourbook.buy;
 
 import static org.pourbook.problem.Standing.COMMON_PRACTICE;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -54,7 +55,7 @@ public final class CutOrBought {
 
   /**
    * Returns what is bought for the jobs at the cheaper total: with some pegs cut, or with all
-   * bought as take-off has them.
+   * bought as take-off has them; so for each job, or for jobs that may share a delivery.
    */
   @Source(
       rule = "FORM-4",
@@ -75,16 +76,49 @@ public final class CutOrBought {
       return new Result(takeOffs, Buyer.buy(takeOffs, prices, planner, onHand));
     }
     // Only one purchase is held at a time: of a season each fills a good part of the memory.
-    Money asListed = total(Buyer.buy(takeOffs, prices, planner, onHand));
+    List<Money> asListed = totals(Buyer.buy(takeOffs, prices, planner, onHand));
     Bought bought = Buyer.buy(chosen, prices, planner, onHand);
-    return asListed.compareTo(total(bought)) < 0
-        ? new Result(takeOffs, Buyer.buy(takeOffs, prices, planner, onHand))
-        : new Result(chosen, bought);
+    List<TakeOff> cheaper =
+        cheaper(takeOffs, asListed, chosen, totals(bought), together(takeOffs, !onHand.isEmpty()));
+    return cheaper.equals(chosen)
+        ? new Result(chosen, bought)
+        : new Result(cheaper, Buyer.buy(cheaper, prices, planner, onHand));
   }
 
-  /** Fees and minimum orders may eat what goods save. */
-  private static Money total(Bought bought) {
-    return Money.sum(bought.totals().stream().map(JobTotals::total).toList());
+  private static List<Money> totals(Bought bought) {
+    return bought.totals().stream().map(JobTotals::total).toList();
+  }
+
+  /** Returns jobs that may share a delivery, by their index; what is on hand all jobs share. */
+  private static List<List<Integer>> together(List<TakeOff> takeOffs, boolean onHand) {
+    Joined jobs = new Joined(takeOffs.size());
+    Map<String, Integer> first = new LinkedHashMap<>();
+    for (int i = 0; i < takeOffs.size(); i++) {
+      Optional<String> shared = takeOffs.get(i).job().deliverTo();
+      if (onHand) {
+        jobs.join(0, i);
+      } else if (shared.isPresent()) {
+        jobs.join(first.merge(shared.get(), i, Math::min), i);
+      }
+    }
+    return jobs.groups();
+  }
+
+  /** Fees and minimum orders may eat what goods save: then jobs keep what take-off lists. */
+  private static List<TakeOff> cheaper(
+      List<TakeOff> listed,
+      List<Money> asListed,
+      List<TakeOff> chosen,
+      List<Money> asChosen,
+      List<List<Integer>> together) {
+    List<TakeOff> cheaper = new ArrayList<>(chosen);
+    for (List<Integer> jobs : together) {
+      Money before = Money.sum(jobs.stream().map(asListed::get).toList());
+      if (before.compareTo(Money.sum(jobs.stream().map(asChosen::get).toList())) < 0) {
+        jobs.forEach(i -> cheaper.set(i, listed.get(i)));
+      }
+    }
+    return List.copyOf(cheaper);
   }
 
   private List<TakeOff> chosen() {

@@ -131,6 +131,20 @@ class CutOrBoughtTest {
   }
 
   @Test
+  void whatAnotherJobSavesDoesNotPayTheFees() {
+    // A as above; B has 20 offcuts and pays 80.00 + 21.00, in place of 80.00 + 42.00.
+    PriceBook free =
+        book(
+            List.of(Seller.named("S").delivery("15").freeFrom("22").supplier()),
+            BOARD,
+            price("stake", "24 in", "S", "each", "1.00"));
+    CutOrBought.Result result = buy(free, floor("A", 3, 10), floor("B", 20, 40));
+    assertEquals(List.of(0, 20), cut(result));
+    assertEquals("23.00", total(result));
+    assertEquals("101.00", result.bought().totals().get(1).total().toString());
+  }
+
+  @Test
   void jobsThatShareADeliveryShareOffcutsToo() {
     // A has three offcuts and no stakes, B six stakes and no offcut: 3 × 1.05 and so 4 are bought.
     Given a =

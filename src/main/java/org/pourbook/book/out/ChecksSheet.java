@@ -3,12 +3,12 @@ package org.pourbook.book.out;
 import java.util.ArrayList;
 import java.util.List;
 import org.pourbook.book.out.Check.Figure;
+import org.pourbook.buy.Buyer;
 import org.pourbook.buy.Line;
 import org.pourbook.buy.Load;
 import org.pourbook.buy.Order;
 import org.pourbook.desk.Estimate;
 import org.pourbook.takeoff.Material;
-import org.pourbook.takeoff.PieceNeed;
 
 /** Cross-foots: each line has one figure from two sheets, live, with a light in words. */
 final class ChecksSheet {
@@ -116,11 +116,7 @@ final class ChecksSheet {
   }
 
   private void cuts() {
-    int asked =
-        estimate.takeOffs().stream()
-            .flatMap(takeOff -> takeOff.pieces().stream())
-            .mapToInt(PieceNeed::count)
-            .sum();
+    int asked = Buyer.piecesAsked(estimate.takeOffs(), estimate.batch().prices());
     if (asked > 0) {
       int cut = sheets.cuts().rows().stream().mapToInt(CutSheets::pieces).sum();
       String total = sheets.cuts().rows().isEmpty() ? "" : sheets.cuts().total(CutSheets.PIECES);
