@@ -331,6 +331,9 @@ final class DemoEstimate {
     values.put(
         Setting.ORDER_STEP,
         new SettingValue("0.25", "yd3", m3(0.25), Optional.empty(), "Practice!C7"));
+    values.put(
+        Setting.DELIVER_TOGETHER,
+        new SettingValue("7", "days", 7, Optional.empty(), "default (BUY-5, common practice)"));
     values.put(Setting.NORTH, new SettingValue("30", "", 30, Optional.empty(), "Practice!C8"));
     return new Practice(values, Map.of(), Map.of());
   }
