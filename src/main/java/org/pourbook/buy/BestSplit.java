@@ -46,16 +46,10 @@ final class BestSplit {
     List<List<LineKey>> sold =
         items.all().stream().filter(item -> !items.sellers(item).isEmpty()).toList();
     Joined joined = new Joined(sold.size());
-    Map<Delivery, Integer> first = new HashMap<>();
     for (int i = 0; i < sold.size(); i++) {
       int index = i;
       for (int supplier : items.sellers(sold.get(i))) {
-        bought(supplier, sold.get(i))
-            .forEach(
-                row -> {
-                  Integer other = first.putIfAbsent(row.delivery(), index);
-                  joined.join(index, other == null ? index : other);
-                });
+        bought(supplier, sold.get(i)).forEach(row -> joined.joinBy(row.delivery(), index));
       }
     }
     return joined.groups().stream().map(group -> group.stream().map(sold::get).toList()).toList();

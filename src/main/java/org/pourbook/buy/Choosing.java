@@ -52,14 +52,13 @@ final class Choosing {
   /** Returns groups of lots of which none shares a delivery or stock on hand with another's. */
   private List<List<Integer>> apart() {
     Joined joined = new Joined(lots.size());
-    Map<Object, Integer> first = new HashMap<>();
     for (int i = 0; i < lots.size(); i++) {
       for (Delivery delivery : lots.get(i).deliveries()) {
-        joined.join(first.merge(delivery, i, Math::min), i);
+        joined.joinBy(delivery, i);
       }
       MaterialKey key = lots.get(i).key().normal();
       if (!Yard.of(onHand, key).isEmpty()) {
-        joined.join(first.merge(key, i, Math::min), i);
+        joined.joinBy(key, i);
       }
     }
     return joined.groups();

@@ -92,13 +92,12 @@ public final class CutOrBought {
   /** Returns jobs that may share a delivery, by their index; what is on hand all jobs share. */
   private static List<List<Integer>> together(List<TakeOff> takeOffs, boolean onHand) {
     Joined jobs = new Joined(takeOffs.size());
-    Map<String, Integer> first = new LinkedHashMap<>();
     for (int i = 0; i < takeOffs.size(); i++) {
-      Optional<String> shared = takeOffs.get(i).job().deliverTo();
+      int index = i;
       if (onHand) {
         jobs.join(0, i);
-      } else if (shared.isPresent()) {
-        jobs.join(first.merge(shared.get(), i, Math::min), i);
+      } else {
+        takeOffs.get(i).job().deliverTo().ifPresent(shared -> jobs.joinBy(shared, index));
       }
     }
     return jobs.groups();
@@ -122,9 +121,7 @@ public final class CutOrBought {
   }
 
   private List<TakeOff> chosen() {
-    List<TakeOff> with =
-        takeOffs.values().stream().filter(takeOff -> !takeOff.pegs().isEmpty()).toList();
-    if (!with.isEmpty()) {
+    if (takeOffs.values().stream().anyMatch(takeOff -> !takeOff.pegs().isEmpty())) {
       List<Lot> lots = Lots.of(List.copyOf(takeOffs.values()), prices);
       Map<Beside, Lot> cut = new HashMap<>();
       lots.stream().filter(Lot::hasPieces).forEach(lot -> cut.putIfAbsent(beside(lot), lot));

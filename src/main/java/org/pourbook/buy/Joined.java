@@ -1,6 +1,7 @@
 package org.pourbook.buy;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -9,6 +10,7 @@ import java.util.TreeMap;
 final class Joined {
 
   private final int[] group;
+  private final Map<Object, Integer> first = new HashMap<>();
 
   /** Begins with each thing alone. */
   Joined(int size) {
@@ -22,6 +24,14 @@ final class Joined {
     int a = root(first);
     int b = root(second);
     group[Math.max(a, b)] = Math.min(a, b);
+  }
+
+  /** Joins a thing to all others of which the same was said before. */
+  void joinBy(Object shared, int index) {
+    Integer other = first.putIfAbsent(shared, index);
+    if (other != null) {
+      join(other, index);
+    }
   }
 
   private int root(int index) {

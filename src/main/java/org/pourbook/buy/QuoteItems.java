@@ -29,9 +29,8 @@ final class QuoteItems {
     Joined joined = new Joined(keys.size());
     Map<LineKey, Integer> at = new HashMap<>();
     IntStream.range(0, keys.size()).forEach(i -> at.put(keys.get(i), i));
-    Map<Shared, Integer> shared = new HashMap<>();
     for (int i = 0; i < keys.size(); i++) {
-      joinShares(keys.get(i), i, shared, joined);
+      joinShares(keys.get(i), i, joined);
       Integer board = at.get(boardOf(keys.get(i)));
       if (board != null && soldTogether(keys.get(board), keys.get(i))) {
         joined.join(board, i);
@@ -41,12 +40,11 @@ final class QuoteItems {
         joined.groups().stream().map(group -> group.stream().map(keys::get).toList()).toList();
   }
 
-  private void joinShares(LineKey key, int index, Map<Shared, Integer> shared, Joined joined) {
+  private void joinShares(LineKey key, int index, Joined joined) {
     for (int supplier = 0; supplier < quotes.suppliers(); supplier++) {
       for (Row row : quotes.rows(supplier, key)) {
         if (row.delivery().isShared()) {
-          Integer other = shared.putIfAbsent(new Shared(row.delivery(), key.key()), index);
-          joined.join(index, other == null ? index : other);
+          joined.joinBy(new Shared(row.delivery(), key.key()), index);
         }
       }
     }

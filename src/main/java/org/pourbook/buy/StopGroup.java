@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -27,16 +26,14 @@ record StopGroup(List<Integer> lots, StopProblem problem) {
 
   /** Returns the groups of all lots that have prices; independent of the order of the lots. */
   static List<StopGroup> of(List<Offered> lots) {
-    Map<Delivery, List<Integer>> byDelivery = new LinkedHashMap<>();
     Joined joined = new Joined(lots.size());
     for (int i = 0; i < lots.size(); i++) {
       if (lots.get(i).options().get(0).isPriced()) {
         for (Delivery delivery : lots.get(i).lot().deliveries()) {
-          byDelivery.computeIfAbsent(delivery, k -> new ArrayList<>()).add(i);
+          joined.joinBy(delivery, i);
         }
       }
     }
-    byDelivery.values().forEach(same -> same.forEach(lot -> joined.join(same.get(0), lot)));
     return joined.groups().stream()
         .filter(members -> lots.get(members.get(0)).options().get(0).isPriced())
         .map(members -> group(lots, members))
