@@ -191,9 +191,13 @@ final class PracticeRows {
     String material = name.substring(comma + 1).strip();
     return List.of(Setting.ALLOWANCE, Setting.AHEAD_OF_POUR).stream()
         .filter(setting -> Heading.key(setting.label()).equals(first))
-        .filter(setting -> isMaterial(material))
+        .filter(setting -> isMaterial(material) || isOfGoods(setting, material))
         .findFirst()
         .map(setting -> new Key(setting, PriceRows.canonical(material)));
+  }
+
+  private static boolean isOfGoods(Setting setting, String name) {
+    return setting == Setting.AHEAD_OF_POUR && name.equals(Practice.GOODS);
   }
 
   private boolean isMaterial(String name) {
