@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.pourbook.job.GivenSheet.GivenCell;
+import org.pourbook.measure.Greatest;
 import org.pourbook.measure.NumberText;
 import org.pourbook.measure.TimeText;
 import org.pourbook.measure.Unit;
@@ -113,6 +114,7 @@ final class TicketCells {
             unit ->
                 number(amount)
                     .filter(number -> number.signum() >= 0)
+                    .filter(number -> number.compareTo(Greatest.QUANTITY) <= 0)
                     .map(n -> OptionalDouble.of(Unit.L.fromBase(unit.toBase(n.doubleValue())))));
   }
 }
