@@ -34,8 +34,9 @@ public final class LineLimits {
    * @param money at most, in units of the currency
    * @param pieces cut or bought, in the smallest packs on offer
    * @param loads of concrete, at most
+   * @param metres of all pieces that are cut
    */
-  public record Line(MaterialKey key, double money, double pieces, double loads) {}
+  public record Line(MaterialKey key, double money, double pieces, double loads, double metres) {}
 
   /** Returns the lines of a job. */
   public static List<Line> of(TakeOff takeOff, PriceBook prices) {
@@ -46,7 +47,8 @@ public final class LineLimits {
 
   private Line line() {
     double loads = wanted.planning() == Planning.BY_POUR ? most(this::loads) : 0;
-    return new Line(wanted.key(), most(this::money), Math.max(cut(), most(this::packs)), loads);
+    return new Line(
+        wanted.key(), most(this::money), Math.max(cut(), most(this::packs)), loads, metres());
   }
 
   private double most(ToDoubleFunction<Price> of) {
@@ -61,6 +63,13 @@ public final class LineLimits {
         own.material().equals(key.material())
             && (own.size().isEmpty() || own.size().equals(key.size()));
     return answers || price.insteadOf().map(MaterialKey::normal).equals(Optional.of(key));
+  }
+
+  private double metres() {
+    return portions.stream()
+        .flatMap(portion -> portion.pieces().stream())
+        .mapToDouble(piece -> piece.length().metres() * piece.count())
+        .sum();
   }
 
   private double cut() {

@@ -26,6 +26,7 @@ public final class JobsWithin {
   private final List<Problem> problems = new ArrayList<>();
   private double money;
   private double pieces;
+  private double metres;
 
   private JobsWithin(PriceBook prices) {
     this.prices = prices;
@@ -54,16 +55,19 @@ public final class JobsWithin {
     List<LineLimits.Line> lines = LineLimits.of(takeOff, prices);
     double moneySoFar = money + lines.stream().mapToDouble(LineLimits.Line::money).sum();
     double piecesSoFar = pieces + lines.stream().mapToDouble(LineLimits.Line::pieces).sum();
+    double metresSoFar = metres + lines.stream().mapToDouble(LineLimits.Line::metres).sum();
     Job job = takeOff.job();
     Optional<Problem> refused =
         lines.stream()
             .flatMap(line -> refusal(job, line).stream())
             .findFirst()
             .or(() -> together(job, moneySoFar, " of money", Greatest.BATCH))
-            .or(() -> together(job, piecesSoFar, " pieces or packs", Greatest.BATCH_PIECES));
+            .or(() -> together(job, piecesSoFar, " pieces or packs", Greatest.BATCH_PIECES))
+            .or(() -> together(job, metresSoFar, " m of pieces", Greatest.BATCH_M));
     refused.ifPresent(problems::add);
     money = refused.isPresent() ? money : moneySoFar;
     pieces = refused.isPresent() ? pieces : piecesSoFar;
+    metres = refused.isPresent() ? metres : metresSoFar;
     return refused.isEmpty();
   }
 

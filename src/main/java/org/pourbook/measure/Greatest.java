@@ -26,6 +26,9 @@ public final class Greatest {
   /** A thickness, a depth, a height, a bar. */
   public static final Length DEPTH = Length.ofFeet(150);
 
+  /** A face that boards form; higher ones are walls, formed in another way. */
+  public static final Length FORM = Length.ofFeet(10);
+
   /** All sides of a section and those alike, or walls alike: a million feet [m]. */
   public static final double RUN_M = Unit.FT.toBase(1_000_000);
 
@@ -40,6 +43,9 @@ public final class Greatest {
 
   /** Pieces, packs or rolls of all jobs of a batch, which an {@code int} still counts. */
   public static final BigDecimal BATCH_PIECES = BigDecimal.valueOf(1_000_000_000);
+
+  /** Boards and bars of all jobs of a batch, whose nanometres a {@code long} still counts [m]. */
+  public static final BigDecimal BATCH_M = BigDecimal.valueOf(1_000_000_000);
 
   /** What one material in a size, or one row of a bill, may come to, at its dearest. */
   public static final BigDecimal LINE = BigDecimal.valueOf(10_000_000_000L);

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -93,6 +95,8 @@ class GreatestAmountsTest extends CommandRuns {
     refusedAt("Sections.csv!F2", "at most 1000000 ft2 in plan (job left out)");
     write("in/Sections.csv", sections("20',20',4", "900',900',60"));
     refusedAt("Sections.csv!C2", "at most 10000 yd3 of concrete (job left out)");
+    write("in/Sections.csv", sections("20',20',4", "20',20',125"));
+    refusedAt("Sections.csv!E2", "at most 10'-0\" high; higher ones need other forms");
   }
 
   @Test
@@ -142,5 +146,73 @@ class GreatestAmountsTest extends CommandRuns {
     try (Stream<Path> files = Files.list(folder)) {
       assertEquals(2, files.count(), "the two folders of inputs");
     }
+  }
+
+  @Test
+  void greatAmountsOfTicketsOrdersAndQuotationsAreNamed() throws IOException {
+    Path order = Files.createDirectories(folder.resolve("order"));
+    assertEquals(ExitStatus.DONE, run("estimate", "demo-data/jobs.xlsx", "-o", order), err);
+    write(
+        "tickets.csv",
+        """
+        Ticket,Supplier,Job,Material,Quantity,Unit price,Amount
+        1,Plant,BAKERY,gizmo,1000001,1,1
+        2,Plant,BAKERY,gizmo,1,10000001,1
+        3,Plant,BAKERY,gizmo,1,1,99999999999999999999
+        4,Plant,BAKERY,gizmo,1000000,10000000,1
+        """);
+    Path tickets = folder.resolve("tickets.csv");
+    Path out = folder.resolve("out.xlsx");
+    assertEquals(ExitStatus.PARTLY, run("reconcile", order, tickets, "-o", out), err);
+    for (String told :
+        List.of(
+            "tickets.csv!E2: found 1000001; expected a number, at most 1000000 (row",
+            "tickets.csv!F3: found 10000001; expected a number, at most 10000000 (row",
+            "tickets.csv!G4: found 99999999999999999999; expected a number",
+            "tickets.csv!F5: found 10000000; expected a price that comes to at most 10000000000")) {
+      assertTrue(err.contains(told), told + "\n" + err);
+    }
+    assertTrue(out.toFile().isFile());
+
+    Path materials = order.resolve("Materials.csv");
+    List<String> rows = new ArrayList<>(Files.readAllLines(materials));
+    int at = List.of(rows.get(0).split(",")).indexOf("Packs");
+    rows.set(1, with(rows.get(1), at, "999999999999"));
+    Files.write(materials, rows);
+    assertEquals(ExitStatus.PARTLY, run("reconcile", order, tickets, "--overwrite", "-o", out));
+    assertTrue(err.contains("found 999999999999; expected a number, at most 10000000000"), err);
+    assertEquals(
+        ExitStatus.PARTLY,
+        run("revise", order, "demo-data/revised.xlsx", "-o", folder.resolve("more.xlsx")),
+        err);
+
+    List<Path> quotes = new ArrayList<>();
+    for (String supplier : List.of("Three Gables Lumber", "Anvil and Oak Supply")) {
+      Path quote = Files.createDirectories(folder.resolve(supplier));
+      quotes.add(quote);
+      String prices = "demo-data/prices.xlsx";
+      run("quote", "demo-data/jobs.xlsx", "--prices", prices, "--supplier", supplier, "-o", quote);
+      Path sheet = quote.resolve("Quotation.csv");
+      List<String> lines = new ArrayList<>(Files.readAllLines(sheet));
+      int head = 0;
+      while (!lines.get(head).contains("Packs")) {
+        head++;
+      }
+      int amount = List.of(lines.get(head).split(",")).indexOf("Amount");
+      for (int i = head + 1; i < head + 12 && lines.get(i).startsWith("BAKERY"); i++) {
+        lines.set(i, with(lines.get(i), amount, "99999999999999999"));
+      }
+      Files.write(sheet, lines);
+    }
+    assertEquals(
+        ExitStatus.PARTLY, run("compare", quotes.get(0), quotes.get(1), "--overwrite", "-o", out));
+    assertTrue(err.contains("found 99999999999999999; expected a number"), err);
+  }
+
+  /** Returns a row of a CSV file without quotes before that cell, with the cell replaced. */
+  private static String with(String row, int at, String cell) {
+    String[] cells = row.split(",", -1);
+    cells[at] = cell;
+    return String.join(",", cells);
   }
 }

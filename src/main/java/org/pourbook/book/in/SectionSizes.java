@@ -1,9 +1,11 @@
 package org.pourbook.book.in;
 
+import java.util.stream.Stream;
 import org.pourbook.job.Edge;
 import org.pourbook.job.Section;
 import org.pourbook.measure.Greatest;
 import org.pourbook.measure.Length;
+import org.pourbook.measure.LengthFormat;
 import org.pourbook.measure.NumberText;
 import org.pourbook.measure.Unit;
 import org.pourbook.outline.Figure;
@@ -27,6 +29,21 @@ final class SectionSizes {
         figure.areaM2() * depth.metres(),
         Greatest.VOLUME_M3,
         metric ? Unit.M3 : Unit.YD3);
+    if (!section.formed().isNone() && section.formHeight().isMoreThan(Greatest.FORM)) {
+      cells.refuse(
+          formHeading(cells),
+          "a formed side that is at most "
+              + LengthFormat.of(Greatest.FORM, cells.units())
+              + " high; higher ones need other forms");
+    }
+  }
+
+  /** Returns the cell that says how high sides are: each stands for those after it. */
+  private static String formHeading(Cells cells) {
+    return Stream.of("Form height", "Drop", "Edge depth")
+        .filter(heading -> !cells.isBlank(heading))
+        .findFirst()
+        .orElse("Thickness");
   }
 
   private static void check(Section section, Cells cells, double one, double most, Unit unit) {
