@@ -73,7 +73,7 @@ final class Spool extends OutputStream implements Closeable {
       throw new IOException(
           "no temporary file can be written into "
               + System.getProperty("java.io.tmpdir")
-              + "; is it full? Java's option -Djava.io.tmpdir names another folder",
+              + "; is the disk full? Java's option -Djava.io.tmpdir names another folder",
           e);
     }
   }
