@@ -30,7 +30,7 @@ public final class Buyer {
         .flatMap(lot -> lot.portions().stream())
         .flatMap(portion -> portion.pieces().stream())
         .mapToInt(PieceNeed::count)
-        .sum();
+        .reduce(0, Math::addExact);
   }
 
   /**

@@ -63,6 +63,10 @@ final class EstimateCommand implements Callable<Integer> {
     }
     Estimate estimate = Rehearsal.during(() -> estimate(read));
     messages.problems(estimate.problems());
+    if (estimate.takeOffs().isEmpty()) {
+      messages.tell("pourbook: no job was usable, nothing is written.");
+      return ExitStatus.NOTHING;
+    }
     OrderWorkbook.write(estimate, target, output.isOverwrite());
     if (plans != null) {
       List<Drawing> drawings = estimate.takeOffs().stream().map(JobDrawing::of).toList();

@@ -14,6 +14,7 @@ import org.pourbook.book.InputSheet;
 import org.pourbook.book.in.Table.TableRow;
 import org.pourbook.job.Practice;
 import org.pourbook.job.Setting;
+import org.pourbook.job.SettingBounds;
 import org.pourbook.job.SettingText;
 import org.pourbook.job.SettingValue;
 import org.pourbook.job.SettingValues;
@@ -137,12 +138,14 @@ final class PracticeRows {
       String unit =
           units.isMetric() ? key.setting().type().metricUnit() : key.setting().type().unit();
       String usual = key.setting().usual();
+      String bounds = SettingBounds.words(key.setting(), units);
       cells.refuse(
           "Value",
           "a value of "
               + key.setting().label()
               + (unit.isEmpty() ? "" : " [" + unit + "]")
-              + (usual.isEmpty() || units.isMetric() ? "" : ", such as " + usual));
+              + (usual.isEmpty() || units.isMetric() ? "" : ", such as " + usual)
+              + (bounds.isEmpty() ? "" : "; " + bounds));
     }
     return value;
   }
