@@ -9,8 +9,8 @@ import java.math.BigDecimal;
  */
 public final class Greatest {
 
-  /** A price, a fee, or an amount of a bill, in units of the batch's currency. */
-  public static final BigDecimal MONEY = BigDecimal.valueOf(10_000_000);
+  /** A price, a fee, or an amount of a bill; some currencies count a pump in tens of millions. */
+  public static final BigDecimal MONEY = BigDecimal.valueOf(1_000_000_000);
 
   /** How many or how much of one thing. */
   public static final BigDecimal QUANTITY = BigDecimal.valueOf(1_000_000);

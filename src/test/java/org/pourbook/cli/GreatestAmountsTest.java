@@ -66,14 +66,14 @@ class GreatestAmountsTest extends CommandRuns {
   void aCellOverTheGreatestIsNamedWithTheBound() throws IOException {
     write("in/Extras.csv", "Job,What,Quantity,Unit\nA,gizmo,\"999,999,999\",each\n");
     refusedAt("Extras.csv!C2", "at most 1000000 (job left out)");
-    write("prices/Prices.csv", PRICES.replace("150", "\"999,999,999\""));
-    refusedAt("Prices.csv!E2", "at most 10000000 (row left out)");
+    write("prices/Prices.csv", PRICES.replace("150", "\"9,999,999,999\""));
+    refusedAt("Prices.csv!E2", "at most 1000000000 (row left out)");
     write("in/Sections.csv", sections("20',20',4", "7000',20',4"));
     refusedAt("Sections.csv!C2", "at most 6000'-0\" (job left out)");
     write("in/Sections.csv", sections("20',20',4", "20',20',0.001"));
     refusedAt("Sections.csv!E2", "at least 0'-1/4\" (job left out)");
     write("in/Practice.csv", "Job,Setting,Value\nA,Cost of another stop,99999999999999999999\n");
-    refusedAt("Practice.csv!C2", "at most 10000000 (job left out)");
+    refusedAt("Practice.csv!C2", "at most 1000000000 (job left out)");
     write("in/Practice.csv", "Job,Setting,Value\nA,Stake spacing,0.001 in\n");
     refusedAt("Practice.csv!C2", "at least 1\", at most 6000'-0\" (job left out)");
     write("in/Practice.csv", "Job,Setting,Value\nA,Order step,0.00001\n");
@@ -157,7 +157,7 @@ class GreatestAmountsTest extends CommandRuns {
         """
         Ticket,Supplier,Job,Material,Quantity,Unit price,Amount
         1,Plant,BAKERY,gizmo,1000001,1,1
-        2,Plant,BAKERY,gizmo,1,10000001,1
+        2,Plant,BAKERY,gizmo,1,1000000001,1
         3,Plant,BAKERY,gizmo,1,1,99999999999999999999
         4,Plant,BAKERY,gizmo,1000000,10000000,1
         """);
@@ -167,7 +167,7 @@ class GreatestAmountsTest extends CommandRuns {
     for (String told :
         List.of(
             "tickets.csv!E2: found 1000001; expected a number, at most 1000000 (row",
-            "tickets.csv!F3: found 10000001; expected a number, at most 10000000 (row",
+            "tickets.csv!F3: found 1000000001; expected a number, at most 1000000000 (row",
             "tickets.csv!G4: found 99999999999999999999; expected a number",
             "tickets.csv!F5: found 10000000; expected a price that comes to at most 10000000000")) {
       assertTrue(err.contains(told), told + "\n" + err);
