@@ -38,7 +38,8 @@ record PegCosts(
 
   /** Returns what boards and pegs of take-offs cost; empty where the boards have no price. */
   Optional<Cost> of(List<TakeOff> takeOffs) {
-    Optional<Lot> boards = find(takeOffs, board);
+    List<Lot> lots = Lots.of(takeOffs, prices);
+    Optional<Lot> boards = find(lots, board);
     if (boards.isEmpty()) {
       return Optional.empty();
     }
@@ -50,14 +51,14 @@ record PegCosts(
             .min(Comparator.naturalOrder())
             .orElse(Money.ZERO);
     Money pegs =
-        find(takeOffs, lot.key())
+        find(lots, lot.key())
             .flatMap(left -> least(CountedOptions.of(left, prices)))
             .orElse(Money.ZERO);
     return least(ways).map(goods -> new Cost(goods.plus(pegs), bound));
   }
 
-  private Optional<Lot> find(List<TakeOff> takeOffs, MaterialKey key) {
-    return Lots.of(takeOffs, prices).stream()
+  private Optional<Lot> find(List<Lot> lots, MaterialKey key) {
+    return lots.stream()
         .filter(other -> other.key().normal().equals(key.normal()))
         .filter(other -> place(other).equals(place(lot)))
         .findFirst();
@@ -77,7 +78,7 @@ record PegCosts(
 
   /** Returns the length of boards that take-offs need. */
   double boardsM(List<TakeOff> takeOffs) {
-    return find(takeOffs, board).map(Lot::needed).orElse(0.0);
+    return find(Lots.of(takeOffs, prices), board).map(Lot::needed).orElse(0.0);
   }
 
   /** Returns what so much of the board costs at least; what is on hand costs nothing. */
@@ -105,7 +106,7 @@ record PegCosts(
       single.add(new CutJob.Stock("peg " + length, length, micros, Integer.MAX_VALUE));
     }
     Set<PieceNeed> meant = new HashSet<>(pegs);
-    return find(takeOffs, board)
+    return find(Lots.of(takeOffs, prices), board)
         .map(
             boards ->
                 CutOptions.cutRatherThanBought(

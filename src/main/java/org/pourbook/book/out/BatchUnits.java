@@ -1,5 +1,7 @@
 package org.pourbook.book.out;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -95,6 +97,11 @@ record BatchUnits(boolean us, boolean metric) {
 
   static double volume(double m3, UnitSystem units) {
     return units.isMetric() ? m3 : Unit.YD3.fromBase(m3);
+  }
+
+  /** Returns a volume to nine decimals: what was ordered in quarters of a yard is shown in them. */
+  static double loaded(double m3, UnitSystem units) {
+    return BigDecimal.valueOf(volume(m3, units)).setScale(9, RoundingMode.HALF_UP).doubleValue();
   }
 
   static double weight(double kg, UnitSystem units) {

@@ -160,7 +160,7 @@ final class ChecksSheet {
     double sum = 0;
     for (int i = span.first(); i <= span.last(); i++) {
       double m3 = sheets.loads().rows().get(i - SheetSpec.FIRST_ROW).volumeM3();
-      sum += BatchUnits.volume(m3, row.units());
+      sum += BatchUnits.loaded(m3, row.units());
     }
     double stored =
         sheets.materials().rowsOf(row.code(), Material.CONCRETE).map(this::held).orElse(0.0);

@@ -41,7 +41,7 @@ final class PourSheets {
             units.volumeHeading(VOLUME),
             Look.NUMBER,
             9,
-            load -> BatchUnits.volume(load.volumeM3(), of(systems, load))));
+            load -> BatchUnits.loaded(load.volumeM3(), of(systems, load))));
     columns.add(
         Column.cell(
             "Date",
