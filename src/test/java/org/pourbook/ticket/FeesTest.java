@@ -12,6 +12,7 @@ import org.pourbook.buy.Supplier;
 import org.pourbook.measure.Money;
 import org.pourbook.measure.Unit;
 import org.pourbook.problem.Place;
+import org.pourbook.takeoff.MaterialKey;
 
 /** Fees beside what the supplier lists (TICK-4). All invented. */
 class FeesTest {
@@ -179,15 +180,37 @@ class FeesTest {
     assertEquals(List.of("price differs 2.00"), told(small));
   }
 
-  /** Its own ticket holds no concrete: then the job's order is what it is about. */
+  /** Its own ticket holds no concrete: then the job's order is what it is about, counted once. */
   @Test
   void aShortLoadFeeOnABillOfItsOwnLooksAtTheJobsOrder() {
     List<Ordered> orders = List.of(ordered("A", 3), ordered("B", 20));
-    Ticket b = Desk.goods("T9", "B", Desk.FLOOR_MIX, 20, "yd3");
-    Ticket alone = Desk.fee("T77", "short load", "8.00");
-    Reconciliation result = reconcile(LISTING, orders, Desk.load("T1", 3, 60), b, alone);
+    Reconciliation result =
+        reconcile(
+            LISTING,
+            orders,
+            Desk.load("T1", 1.5, 60),
+            Desk.load("T2", 1.5, 60),
+            Desk.goods("T9", "B", Desk.FLOOR_MIX, 20, "yd3"),
+            Desk.fee("T77", "short load", "8.00"));
     assertEquals(List.of(), told(result));
     assertEquals(List.of(), result.problems());
+  }
+
+  /** The floor's 20 yd3 do not make the wall's 3 yd3 a large order. */
+  @Test
+  void aShortLoadFeeByTheOrderLooksAtTheMixOnItsTicket() {
+    Ordered wall = ordered("A", 3);
+    Ordered floor =
+        new Ordered(
+            "A", "A", new MaterialKey("concrete", "4000 psi"), "yd3", 20, ordered("A", 20).items());
+    Reconciliation result =
+        reconcile(
+            LISTING,
+            List.of(wall, floor),
+            Desk.from(Desk.load("T1", 3, 60), Desk.PLANT, wall.key(), ""),
+            Desk.from(Desk.load("T2", 20, 60), Desk.PLANT, floor.key(), ""),
+            Desk.fee("T1", "short load", "8.00"));
+    assertEquals(List.of(), told(result));
   }
 
   @Test

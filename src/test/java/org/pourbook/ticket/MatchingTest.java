@@ -232,4 +232,49 @@ class MatchingTest {
             Desk.goods("T2", "A", new MaterialKey("anchor bolt", ""), 2, "box"));
     assertEquals(List.of(12.0, 50.0), delivered(result));
   }
+
+  /** A ticket without prices whose bill is still to come. */
+  @Test
+  void whatNoPriceStandsOnIsNotBilled() {
+    Reconciliation result =
+        reconcile(List.of(Desk.concrete("A")), Desk.goods("T1", "A", Desk.FLOOR_MIX, 12, "yd3"));
+    assertEquals(0, result.matched().get(0).billed());
+    assertEquals(List.of(), told(result));
+  }
+
+  @Test
+  void whatNobodyOrderedIsWorthWhatItIsBilledAt() {
+    Ticket stakes = Desk.goods("T9", "A", new MaterialKey("stake", "24 in"), 2, "bundle");
+    Reconciliation result =
+        reconcile(
+            List.of(Desk.concrete("A")),
+            Desk.load("T1", 12, 60),
+            Desk.billed(stakes, "I1", "9.50", "19.00"));
+    assertEquals(List.of("not ordered 19.00"), told(result));
+    assertEquals("19.00", result.billed().notOrdered().toString());
+    assertEquals("1219.00", result.billed().total().toString());
+  }
+
+  /** One nut at 0.30: 0.31 in all is 3 % more, and may be rounding; a price of 0.31 is not. */
+  @Test
+  void aCentOfAnAmountIsRoundingAndOfAPriceIsNot() {
+    MaterialKey nut = new MaterialKey("nut", "1/2");
+    Ordered.Item item =
+        new Ordered.Item(
+            Desk.PLANT,
+            "",
+            "each",
+            1,
+            BigDecimal.ONE,
+            Optional.of(new BigDecimal("0.30")),
+            Optional.of(Money.ofCents(30)));
+    List<Ordered> orders = List.of(new Ordered("A", "A", nut, "each", 1, List.of(item)));
+    Ticket row = Desk.goods("T1", "A", nut, 1, "each");
+    assertEquals(List.of(), told(reconcile(orders, Desk.billed(row, "I1", "", "0.31"))));
+    assertEquals(
+        List.of("price differs 0.02"), told(reconcile(orders, Desk.billed(row, "I1", "", "0.32"))));
+    assertEquals(
+        List.of("price differs 0.01"),
+        told(reconcile(orders, Desk.billed(row, "I1", "0.31", "0.31"))));
+  }
 }
