@@ -120,6 +120,14 @@ class SettingTextTest {
     assertEquals(Optional.empty(), us(Setting.LAP_RULE, "class C"));
   }
 
+  @ParameterizedTest
+  @CsvSource({"yes, yes, 1", "X, yes, 1", "true, yes, 1", "No, no, 0", "n, no, 0", "false, no, 0"})
+  void yesAndNoHaveSeveralWords(String text, String shown, double number) {
+    SettingValue value = us(Setting.SEAL_JOINTS, text).orElseThrow();
+    assertEquals(shown, value.shown());
+    assertEquals(number, value.number());
+  }
+
   @Test
   void everyDefaultIsOneThatMayBeWritten() {
     for (UnitSystem shown : UnitSystem.values()) {
