@@ -1,6 +1,7 @@
 package org.pourbook.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -17,18 +18,6 @@ import picocli.CommandLine.Spec;
     description = "Estimates batches of concrete slabs from a spreadsheet.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    subcommands = {
-      TemplateCommand.class,
-      CheckCommand.class,
-      EstimateCommand.class,
-      QuoteCommand.class,
-      CompareCommand.class,
-      ReviseCommand.class,
-      ReconcileCommand.class,
-      WatchCommand.class,
-      ManualCommand.class,
-      HelpCommand.class
-    },
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:done",
@@ -39,6 +28,21 @@ import picocli.CommandLine.Spec;
     })
 public final class Main implements Runnable {
 
+  /** What a desk calls, in the order of the help. */
+  private static final List<Class<?>> COMMANDS =
+      List.of(
+          TemplateCommand.class,
+          CheckCommand.class,
+          EstimateCommand.class,
+          QuoteCommand.class,
+          CompareCommand.class,
+          ReviseCommand.class,
+          ReconcileCommand.class,
+          WatchCommand.class);
+
+  /** What tells of all commands. */
+  private static final List<Class<?>> OF_COMMANDS = List.of(ManualCommand.class, HelpCommand.class);
+
   @Spec private CommandSpec spec;
 
   /** Runs the command line and ends the process with its exit status. */
@@ -48,7 +52,8 @@ public final class Main implements Runnable {
 
   private static int run(String... args) {
     Locale.setDefault(Locale.ENGLISH); // charts and formats of the workbook library follow it
-    return commandLine().execute(meant(args));
+    String[] meant = meant(args);
+    return commandLine(meant).execute(meant);
   }
 
   /** A workbook alone, as when it is dropped on the launcher, is to be estimated. */
@@ -60,11 +65,28 @@ public final class Main implements Runnable {
     return workbook ? new String[] {"estimate", args[0]} : args;
   }
 
-  /** Returns the command line with its exit statuses; tests give it streams of their own. */
-  static CommandLine commandLine() {
-    return new CommandLine(new Main())
-        .setExecutionStrategy(Main::withinMemory)
+  /**
+   * Returns the command line with its exit statuses; tests give it streams of their own.
+   *
+   * @param args what it is for. If they begin with a command, it knows no other: to read the
+   *     declarations of all takes longer than to read a small workbook
+   */
+  static CommandLine commandLine(String... args) {
+    CommandLine root = new CommandLine(new Main());
+    List<Class<?>> named =
+        COMMANDS.stream().filter(c -> args.length > 0 && name(c).equals(args[0])).toList();
+    if (named.isEmpty()) {
+      COMMANDS.forEach(root::addSubcommand);
+      OF_COMMANDS.forEach(root::addSubcommand);
+    } else {
+      named.forEach(root::addSubcommand);
+    }
+    return root.setExecutionStrategy(Main::withinMemory)
         .setExecutionExceptionHandler(new Failures());
+  }
+
+  private static String name(Class<?> command) {
+    return command.getAnnotation(Command.class).name();
   }
 
   /** An input may hold more than fits; what it took is free again when this is caught. */

@@ -79,11 +79,12 @@ final class WatchCommand implements Callable<Integer> {
     if (messages.isQuiet()) {
       args.add("--quiet");
     }
+    String[] words = args.toArray(String[]::new);
     int status =
-        Main.commandLine()
+        Main.commandLine(words)
             .setOut(spec.commandLine().getOut())
             .setErr(spec.commandLine().getErr())
-            .execute(args.toArray(String[]::new));
+            .execute(words);
     if (status == ExitStatus.DEFECT) {
       messages.tell("pourbook: " + jobs + " was not estimated.");
     }

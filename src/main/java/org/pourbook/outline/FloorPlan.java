@@ -87,12 +87,13 @@ public final class FloorPlan {
 
   /** Returns the pieces that lines cut it into. */
   public List<FloorPlan> cutAlong(Collection<Line> lines) {
-    Geometry edges = polygon.getBoundary();
-    for (Line line : lines) {
-      edges = Region.union(edges, longer(line));
+    if (lines.isEmpty()) {
+      return List.of(this);
     }
+    List<Geometry> edges = new ArrayList<>(List.of(polygon.getBoundary()));
+    lines.forEach(line -> edges.add(longer(line)));
     Polygonizer polygonizer = new Polygonizer();
-    polygonizer.add(edges);
+    polygonizer.add(Region.union(edges));
     List<Polygon> pieces = new ArrayList<>();
     for (Object found : polygonizer.getPolygons()) {
       Polygon piece = (Polygon) found;

@@ -1,7 +1,9 @@
 package org.pourbook.plan;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.pourbook.job.Job;
 import org.pourbook.job.Section;
 import org.pourbook.job.Shape;
@@ -28,6 +30,7 @@ final class FloorMarks {
 
   private final Job job;
   private final Page page;
+  private final Map<Spot, FloorLines> lines = new IdentityHashMap<>();
 
   FloorMarks(Job job, Page page) {
     this.job = job;
@@ -38,7 +41,7 @@ final class FloorMarks {
     double x = (spot.leastX() + spot.mostX()) / 2;
     double y = (spot.leastY() + spot.mostY()) / 2;
     if (spot.section().kind().isFloor()) {
-      FloorLines lines = FloorLines.of(job, spot.section());
+      FloorLines lines = lines(spot);
       lines.joints().forEach(line -> line(spot, line, Stroke.JOINT));
       lines.strips().forEach(line -> line(spot, line, Stroke.STRIP));
       if (spot.section().shape() instanceof Shape.Outline && lines.widest().isPresent()) {
@@ -56,10 +59,14 @@ final class FloorMarks {
   /** Puts the numbers of strips and joints, which find room more easily than names do. */
   void numbers(Spot spot) {
     if (spot.section().kind().isFloor()) {
-      FloorLines lines = FloorLines.of(job, spot.section());
+      FloorLines lines = lines(spot);
       strips(spot, lines.middles());
       new JointMarks(job, page).add(spot, lines.joints());
     }
+  }
+
+  private FloorLines lines(Spot spot) {
+    return lines.computeIfAbsent(spot, at -> FloorLines.of(job, at.section()));
   }
 
   private void line(Spot spot, FloorPlan.Line line, Stroke stroke) {

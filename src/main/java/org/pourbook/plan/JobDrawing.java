@@ -23,10 +23,10 @@ public final class JobDrawing {
     Foot foot = Foot.of(takeOff, spots);
     Optional<NorthArrow> north = NorthArrow.of(job.practice());
     Page page = new Page(spots, foot.height(), north.isPresent() ? NorthArrow.ROOM : 0);
-    SectionMarks sections = new SectionMarks(takeOff, page);
+    FloorMarks floors = new FloorMarks(job, page);
+    SectionMarks sections = new SectionMarks(takeOff, page, floors);
     spots.forEach(sections::add);
     job.plates().stream().filter(JobDrawing::isPlaced).forEach(p -> plate(takeOff, p, page));
-    FloorMarks floors = new FloorMarks(job, page);
     spots.forEach(floors::numbers);
     foot.add(page);
     north.ifPresent(arrow -> arrow.add(page));

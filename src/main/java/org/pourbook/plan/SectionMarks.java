@@ -31,11 +31,13 @@ final class SectionMarks {
   private final TakeOff takeOff;
   private final Job job;
   private final Page page;
+  private final FloorMarks floors;
 
-  SectionMarks(TakeOff takeOff, Page page) {
+  SectionMarks(TakeOff takeOff, Page page, FloorMarks floors) {
     this.takeOff = takeOff;
     this.job = takeOff.job();
     this.page = page;
+    this.floors = floors;
   }
 
   void add(Spot spot) {
@@ -44,7 +46,7 @@ final class SectionMarks {
     } else {
       spot.figure().sides().forEach(side -> side(spot, side));
     }
-    new FloorMarks(job, page).add(spot);
+    floors.add(spot);
   }
 
   private void circle(Spot spot, Shape.Round round) {

@@ -62,16 +62,19 @@ public record FloorLines(
   /** The longest part of a line along a band that lies in the floor. */
   private static Optional<Line> longest(
       Section section, List<FloorPlan> floor, boolean alongX, int bands, int band) {
-    List<Line> parts = new ArrayList<>();
-    for (double share : SHARES) {
-      Line line = at(section, alongX, (band + share) / bands);
-      floor.forEach(piece -> parts.addAll(piece.inside(line)));
-    }
     // lines are as long as each other in a rectangle: the first one stands
     Optional<Line> best = Optional.empty();
-    for (Line part : parts) {
-      if (best.isEmpty() || part.lengthM() > best.get().lengthM() + CLEARLY_M) {
-        best = Optional.of(part);
+    for (double share : SHARES) {
+      Line line = at(section, alongX, (band + share) / bands);
+      for (FloorPlan piece : floor) {
+        for (Line part : piece.inside(line)) {
+          if (best.isEmpty() || part.lengthM() > best.get().lengthM() + CLEARLY_M) {
+            best = Optional.of(part);
+          }
+        }
+      }
+      if (best.isPresent() && best.get().lengthM() > line.lengthM() - CLEARLY_M) {
+        break; // none can be clearly longer
       }
     }
     return best;

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.poi.ss.usermodel.Workbook;
@@ -66,6 +67,25 @@ class CommandLineTest extends CommandRuns {
             .parse(plans.resolve("GOOD.svg").toFile());
     assertEquals("svg", svg.getDocumentElement().getTagName());
     assertTrue(svg.getElementsByTagName("line").getLength() > 4);
+  }
+
+  @Test
+  void aCallThatNamesACommandDeclaresThatOneAlone() {
+    assertEquals(Set.of("check"), Main.commandLine("check", "x").getSubcommands().keySet());
+    Set<String> all = Main.commandLine("help", "check").getSubcommands().keySet();
+    assertEquals(10, all.size(), all.toString());
+    assertEquals(all, Main.commandLine("chek").getSubcommands().keySet());
+    assertEquals(all, Main.commandLine().getSubcommands().keySet());
+  }
+
+  @Test
+  void aCommandSaysTheSameOfItselfNamedAndAsked() {
+    assertEquals(0, run("estimate", "--help"));
+    String named = out;
+    assertEquals(0, run("help", "estimate"));
+    assertEquals(named, out);
+    assertEquals(2, run("estimat", "x.xlsx"));
+    assertTrue(err.contains("pourbook estimate"), err);
   }
 
   /** Writes that many jobs of one section each. */

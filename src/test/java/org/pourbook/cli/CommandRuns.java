@@ -13,11 +13,12 @@ abstract class CommandRuns {
   int run(Object... args) {
     StringWriter outText = new StringWriter();
     StringWriter errText = new StringWriter();
+    String[] words = Arrays.stream(args).map(Object::toString).toArray(String[]::new);
     int status =
-        Main.commandLine()
+        Main.commandLine(words)
             .setOut(new PrintWriter(outText))
             .setErr(new PrintWriter(errText))
-            .execute(Arrays.stream(args).map(Object::toString).toArray(String[]::new));
+            .execute(words);
     out = outText.toString();
     err = errText.toString();
     return status;

@@ -11,6 +11,7 @@ import java.nio.file.attribute.FileTime;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -90,9 +92,9 @@ class HostileInputTest {
         "hostile files: "
             + files.size()
             + ", worst ms of CPU and MiB: "
-            + worst(reports, 1)
+            + worst(files, reports, 1)
             + ", "
-            + worst(reports, 2));
+            + worst(files, reports, 2));
   }
 
   /** Returns the names of what is to be written. */
@@ -111,8 +113,14 @@ class HostileInputTest {
     }
   }
 
-  private static long worst(List<String[]> reports, int column) {
-    return reports.stream().mapToLong(report -> Long.parseLong(report[column])).max().orElseThrow();
+  private static String worst(
+      List<HostileFiles.Hostile> files, List<String[]> reports, int column) {
+    int worst =
+        IntStream.range(0, reports.size())
+            .boxed()
+            .max(Comparator.comparing(i -> Long.parseLong(reports.get(i)[column])))
+            .orElseThrow();
+    return reports.get(worst)[column] + " of " + files.get(worst).path().getFileName();
   }
 
   private static List<String> faults(HostileFiles.Hostile file, String[] report, Path outputs) {

@@ -26,8 +26,10 @@ class LauncherTest {
       #!/bin/sh
       for argument in "$@"; do
         case $argument in
-          template) exit 0 ;;
-          -XX:ArchiveClassesAtExit=* | -XX:AOTCacheOutput=*) echo classes >"${argument#*=}" ;;
+          -Xshare:dump) dump=yes ;;
+          -XX:DumpLoadedClassList=* | -XX:AOTCacheOutput=*) echo classes >"${argument#*=}"; exit 0 ;;
+          -XX:SharedClassListFile=*) [ -s "${argument#*=}" ] || exit 1 ;;
+          -XX:SharedArchiveFile=*) [ -z "$dump" ] || echo archive >"${argument#*=}" ;;
         esac
       done
       echo "[$*]"
