@@ -1,6 +1,8 @@
 package org.pourbook.book;
 
+import java.math.BigDecimal;
 import java.util.List;
+import org.pourbook.measure.Length;
 import org.pourbook.measure.UnitSystem;
 
 /**
@@ -8,6 +10,7 @@ import org.pourbook.measure.UnitSystem;
  *
  * @param heading without star and unit
  * @param least the least value of a number or length
+ * @param bounds how small or great one may be
  * @param choices the words that a {@link CellKind#CHOICE} may hold
  * @param usual the default in words, empty for none
  * @param hint what to write, one line
@@ -18,6 +21,7 @@ public record InputColumn(
     CellKind kind,
     ColumnUnit unit,
     Least least,
+    Bounds bounds,
     ColumnGroup group,
     List<String> choices,
     String usual,
@@ -36,15 +40,34 @@ public record InputColumn(
 
   static InputColumn of(ColumnGroup group, String heading, CellKind kind, String hint) {
     return new InputColumn(
-        heading, false, kind, ColumnUnit.NONE, Least.ANY, group, List.of(), "", hint);
+        heading,
+        false,
+        kind,
+        ColumnUnit.NONE,
+        Least.ANY,
+        Bounds.of(kind, ColumnUnit.NONE),
+        group,
+        List.of(),
+        "",
+        hint);
   }
 
   InputColumn mustBeGiven() {
-    return new InputColumn(heading, true, kind, unit, least, group, choices, usual, hint);
+    return new InputColumn(heading, true, kind, unit, least, bounds, group, choices, usual, hint);
   }
 
   InputColumn in(ColumnUnit bareUnit) {
-    return new InputColumn(heading, required, kind, bareUnit, least, group, choices, usual, hint);
+    return new InputColumn(
+        heading,
+        required,
+        kind,
+        bareUnit,
+        least,
+        Bounds.of(kind, bareUnit),
+        group,
+        choices,
+        usual,
+        hint);
   }
 
   InputColumn aboveZero() {
@@ -55,16 +78,36 @@ public record InputColumn(
     return atLeast(Least.ZERO);
   }
 
+  /** Smaller ones make no sense, but for none at all. */
+  InputColumn from(Length length) {
+    return within(bounds.from(length));
+  }
+
+  InputColumn from(String number) {
+    return within(bounds.from(new BigDecimal(number)));
+  }
+
+  InputColumn upTo(BigDecimal number) {
+    return within(bounds.upTo(number));
+  }
+
+  private InputColumn within(Bounds others) {
+    return new InputColumn(
+        heading, required, kind, unit, least, others, group, choices, usual, hint);
+  }
+
   private InputColumn atLeast(Least lowest) {
-    return new InputColumn(heading, required, kind, unit, lowest, group, choices, usual, hint);
+    return new InputColumn(
+        heading, required, kind, unit, lowest, bounds, group, choices, usual, hint);
   }
 
   InputColumn oneOf(List<String> words) {
-    return new InputColumn(heading, required, kind, unit, least, group, words, usual, hint);
+    return new InputColumn(heading, required, kind, unit, least, bounds, group, words, usual, hint);
   }
 
   InputColumn usually(String words) {
-    return new InputColumn(heading, required, kind, unit, least, group, choices, words, hint);
+    return new InputColumn(
+        heading, required, kind, unit, least, bounds, group, choices, words, hint);
   }
 
   /** Returns the heading as a template shows it: {@code Thickness* (in)}. */

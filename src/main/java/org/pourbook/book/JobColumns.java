@@ -63,7 +63,11 @@ final class JobColumns {
   static final List<InputColumn> PRACTICE =
       List.of(
           code("Job", "blank = every job"),
-          text(WHAT, "Setting", "name of the setting").mustBeGiven(),
+          text(
+                  WHAT,
+                  "Setting",
+                  "as on this sheet of a template, e.g. Waste allowance; Ahead of pour, bar")
+              .mustBeGiven(),
           text(WHAT, "Value", "blank = the default"),
           text(WHAT, "Default", "not read"),
           text(WHAT, "Unit", "of a bare number in Value"),

@@ -17,9 +17,13 @@ import static org.pourbook.book.Columns.of;
 import static org.pourbook.book.Columns.text;
 
 import java.util.List;
+import org.pourbook.measure.Length;
 
 /** Columns of the sheets Plates, Joints, Changes, Extras and Depth checks. */
 final class PartColumns {
+
+  /** What is set closer is one: a smaller number was meant in another unit. */
+  static final Length CLOSEST = Length.ofInches(1);
 
   static final List<InputColumn> PLATES =
       List.of(
@@ -29,12 +33,18 @@ final class PartColumns {
           feet(SIZE, "Length", "of the straight wall").mustBeGiven().aboveZero(),
           count(SIZE, "Count", "walls like it").usually("1"),
           of(STEEL, "Bolt", CellKind.SIZE, "1/2 x 10 (inches) or M12 x 250").usually("Practice"),
-          feet(STEEL, "Spacing", "largest from bolt to bolt").aboveZero().usually("6 ft less 2 in"),
+          feet(STEEL, "Spacing", "largest from bolt to bolt")
+              .aboveZero()
+              .from(CLOSEST)
+              .usually("6 ft less 2 in"),
           inches(SIZE, "Plate thickness", "of the wood").aboveZero().usually("Practice"),
           inches(STEEL, "Projection", "of the bolt above the concrete")
               .aboveZero()
               .usually("plate thickness + 1 in"),
-          feet(SIZE, "Piece length", "longest plate piece").aboveZero().usually("Practice"),
+          feet(SIZE, "Piece length", "longest plate piece")
+              .aboveZero()
+              .from(CLOSEST)
+              .usually("Practice"),
           inches(SIZE, "Width", "of the plate").aboveZero(),
           feet(POSITION, "X", "left end in the job's plan"),
           feet(POSITION, "Y", "left end in the job's plan"),
@@ -51,7 +61,7 @@ final class PartColumns {
               .usually("dowel; tie under 5 in"),
           feet(SIZE, "Length", "of the joint").mustBeGiven().aboveZero(),
           of(STEEL, "Bar", CellKind.SIZE, "3/4 (dowel), #4 (tie, step)").usually("rule DOW-1"),
-          inches(STEEL, "Spacing", "of the bars").aboveZero().usually("rule DOW-1"),
+          inches(STEEL, "Spacing", "of the bars").aboveZero().from(CLOSEST).usually("rule DOW-1"),
           inches(STEEL, "Bar length", "of one bar").aboveZero().usually("rule DOW-1"),
           of(STEEL, "Embedment", CellKind.LENGTH_OR_WORD, "drilled and bonded: a length, or yes")
               .in(ColumnUnit.INCHES)

@@ -14,9 +14,14 @@ import static org.pourbook.book.Columns.text;
 import static org.pourbook.book.Columns.yesNo;
 
 import java.util.List;
+import org.pourbook.measure.Greatest;
+import org.pourbook.measure.Length;
 
 /** Columns of the sheets Prices and Suppliers. */
 final class PriceColumns {
+
+  /** No stock is sold that is shorter. */
+  private static final Length SHORTEST = Length.ofInches(1);
 
   static final List<InputColumn> PRICES =
       List.of(
@@ -27,16 +32,22 @@ final class PriceColumns {
           text(WHAT, "Supplier", "name as on sheet Suppliers").mustBeGiven(),
           text(BUYING, "Unit", "what Price buys: each, ft, lb, ton, yd3, box, roll …")
               .mustBeGiven(),
-          number(BUYING, "Pack", "how many one Unit holds: 50, or 5 gal").aboveZero().usually("1"),
+          number(BUYING, "Pack", "how many one Unit holds: 50, or 5 gal")
+              .aboveZero()
+              .from("0.001")
+              .usually("1"),
           money("Price", "of one Unit").mustBeGiven().aboveZero(),
           number(BUYING, "From", "the price holds from this many Units").zeroOrMore().usually("0"),
-          feet(SIZE, "Stock length", "of bars and boards").aboveZero(),
-          feet(SIZE, "Sheet length", "of mesh and retarder").aboveZero(),
-          feet(SIZE, "Sheet width", "of mesh and retarder").aboveZero(),
-          of(BUYING, "In stock", CellKind.COUNT, "no more than these can be had").zeroOrMore(),
+          feet(SIZE, "Stock length", "of bars and boards").aboveZero().from(SHORTEST),
+          feet(SIZE, "Sheet length", "of mesh and retarder").aboveZero().from(SHORTEST),
+          feet(SIZE, "Sheet width", "of mesh and retarder").aboveZero().from(SHORTEST),
+          of(BUYING, "In stock", CellKind.COUNT, "no more than these can be had")
+              .zeroOrMore()
+              .upTo(Greatest.QUANTITY),
           yesNo(BUYING, "Taxable", "sales tax is due").usually("yes"),
           of(BUYING, "Lead days", CellKind.COUNT, "working days from order to delivery")
               .zeroOrMore()
+              .upTo(Greatest.DAYS)
               .usually("0"),
           of(BUYING, "Valid until", CellKind.DATE, "last day of this price"),
           of(BUYING, "Cost code", CellKind.CODE, "of the builder's books"),
@@ -55,10 +66,12 @@ final class PriceColumns {
           text(BUYING, "Currency", "code; one in a batch").usually("USD"),
           number(SIZE, "Load size", "of a truck, in the unit that concrete is sold in")
               .in(ColumnUnit.VOLUME)
-              .aboveZero(),
+              .aboveZero()
+              .from("0.1"),
           number(SIZE, "Order step", "least step of an order of concrete")
               .in(ColumnUnit.VOLUME)
-              .aboveZero(),
+              .aboveZero()
+              .from("0.01"),
           number(SIZE, "Short load under", "a load under this pays the short-load fee")
               .in(ColumnUnit.VOLUME)
               .zeroOrMore(),

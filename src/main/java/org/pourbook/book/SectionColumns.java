@@ -23,9 +23,13 @@ import static org.pourbook.book.Columns.text;
 import static org.pourbook.book.Columns.yesNo;
 
 import java.util.List;
+import org.pourbook.measure.Length;
 
 /** Columns of the sheets Sections and Outlines. */
 final class SectionColumns {
+
+  private static final Length LEAST_SIDE = Length.ofInches(1);
+  private static final Length THINNEST = Length.ofInches(1, 4);
 
   static final List<InputColumn> SECTIONS =
       List.of(
@@ -47,12 +51,15 @@ final class SectionColumns {
           count(WHAT, "Count", "identical sections").usually("1"),
           count(POUR, "Pour", "which pour of the job").usually("1"),
           of(POUR, "Mix", CellKind.SIZE, "concrete of this section").usually("the pour's"),
-          feet(SIZE, "Length", "plan size; blank with an outline").aboveZero(),
-          feet(SIZE, "Width", "plan size; blank with an outline").aboveZero(),
-          feet(SIZE, "Diameter", "of a round pier, in place of Length and Width").aboveZero(),
+          feet(SIZE, "Length", "plan size; blank with an outline").aboveZero().from(LEAST_SIDE),
+          feet(SIZE, "Width", "plan size; blank with an outline").aboveZero().from(LEAST_SIDE),
+          feet(SIZE, "Diameter", "of a round pier, in place of Length and Width")
+              .aboveZero()
+              .from(LEAST_SIDE),
           inches(SIZE, "Thickness", "of the concrete; depth of a footing, pier or thickening")
               .mustBeGiven()
-              .aboveZero(),
+              .aboveZero()
+              .from(THINNEST),
           feet(POSITION, "X", "corner in the job's plan; of a part in its parent's"),
           feet(POSITION, "Y", "corner in the job's plan; of a part in its parent's"),
           number(SIZE, "Fall", "fall of the top along Length")
@@ -89,6 +96,7 @@ final class SectionColumns {
           of(FINISH, "Joint spacing", CellKind.LENGTH_OR_WORD, "largest panel side, or none")
               .in(ColumnUnit.FEET)
               .aboveZero()
+              .from(Length.ofFeet(1))
               .usually("rule JOINT-1"),
           percent(POUR, "Waste %", "allowance of this section").usually("Practice"),
           text(NOTES, "Notes", "anything"));

@@ -30,7 +30,7 @@ public final class Buyer {
         .flatMap(lot -> lot.portions().stream())
         .flatMap(portion -> portion.pieces().stream())
         .mapToInt(PieceNeed::count)
-        .sum();
+        .reduce(0, Math::addExact);
   }
 
   /**
@@ -97,6 +97,7 @@ public final class Buyer {
     List<Line> lines = JobLines.of(jobs, choices, drafts, after);
     Loads.Result loads = Loads.of(takeOffs, choices);
     List<Bought.BuyCaution> cautions = new ArrayList<>(BuyCautions.of(choices));
+    cautions.addAll(DeliveryCautions.of(drafts));
     cautions.addAll(loads.cautions());
     return new Bought(
         lines,

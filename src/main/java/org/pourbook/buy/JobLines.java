@@ -72,6 +72,7 @@ final class JobLines {
     List<List<BigDecimal>> shares =
         purchases.stream().map(purchase -> JobPart.shares(lot, purchase.totalPacks())).toList();
     Map<String, List<Portion>> byJob = lot.byJob();
+    double needed = lot.needed();
     List<JobPart> parts = new ArrayList<>();
     byJob.forEach(
         (job, portions) -> {
@@ -80,7 +81,7 @@ final class JobLines {
             BigDecimal packs = shares.get(i).get(parts.size());
             bought.add(bought(job, purchases.get(i), packs));
           }
-          parts.add(JobPart.of(lot, portions, byJob.size(), bought));
+          parts.add(JobPart.of(lot, needed, portions, byJob.size(), bought));
         });
     return parts;
   }

@@ -19,10 +19,13 @@ record JobPart(Lot lot, List<Portion> portions, double fraction, List<Bought> bo
   /** The job's share of a purchase in order units and in money, and the orders that bring it. */
   record Bought(Purchase purchase, BigDecimal packs, Money amount, List<String> orders) {}
 
-  /** Returns one job's part where {@code jobs} share the lot. */
-  static JobPart of(Lot lot, List<Portion> portions, int jobs, List<Bought> bought) {
+  /**
+   * Returns one job's part where {@code jobs} share the lot.
+   *
+   * @param all what the whole lot needs, summed up once for all of them
+   */
+  static JobPart of(Lot lot, double all, List<Portion> portions, int jobs, List<Bought> bought) {
     OwnUnit unit = portions.get(0).unit();
-    double all = lot.needed();
     double part = unit.toBase(unit.fromBase(needed(portions)));
     double fraction = jobs == 1 ? 1 : all > 0 ? part / all : 1.0 / jobs;
     return new JobPart(lot, portions, fraction, bought);

@@ -78,8 +78,7 @@ final class LineRows {
         purchase.orderUnit(),
         purchase.price().map(row -> bought.amount()),
         part.lot().service(),
-        part.lot().deliveries().stream()
-            .filter(purchase.packs()::containsKey)
+        purchase.packs().keySet().stream()
             .map(Delivery::day)
             .filter(Optional::isPresent)
             .min(Comparator.comparing(Optional::orElseThrow))

@@ -55,6 +55,11 @@ record Lot(
     return new Lot(key, planning, service, delivered, portions, inHand, Optional.of(supplier));
   }
 
+  /** Returns whether it could come on another day: concrete is poured, services are done. */
+  boolean isGoods() {
+    return delivered && planning != Planning.BY_POUR && planning != Planning.SERVICE;
+  }
+
   /** Returns the unit in which prices' packs are understood: the first job's. */
   OwnUnit unit() {
     return portions.get(0).unit();

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.pourbook.job.Job;
 import org.pourbook.job.Setting;
-import org.pourbook.takeoff.Material.Planning;
 
 /**
  * Goods of a supplement on one day: the little that is wanted besides would else pay a delivery fee
@@ -28,7 +27,7 @@ final class OneDay {
 
   /** Takes note of all that is left to buy. */
   OneDay(List<Lot> open) {
-    open.stream().filter(OneDay::isGoods).forEach(this::note);
+    open.stream().filter(Lot::isGoods).forEach(this::note);
   }
 
   private void note(Lot lot) {
@@ -46,16 +45,9 @@ final class OneDay {
     return (long) job.practice().number(Setting.DELIVER_TOGETHER);
   }
 
-  /** Concrete comes when it is poured, and services are done, not brought. */
-  private static boolean isGoods(Lot lot) {
-    return lot.delivered()
-        && lot.planning() != Planning.BY_POUR
-        && lot.planning() != Planning.SERVICE;
-  }
-
   /** Returns the lot with goods no further apart than <i>Deliver together</i> on the first day. */
   Lot of(Lot lot) {
-    return isGoods(lot) ? lot.withPortions(lot.portions().stream().map(this::of).toList()) : lot;
+    return lot.isGoods() ? lot.withPortions(lot.portions().stream().map(this::of).toList()) : lot;
   }
 
   private Portion of(Portion portion) {

@@ -70,14 +70,26 @@ record OrderDraft(Optional<Supplier> supplier, Delivery delivery, List<Good> goo
     if (supplier.isEmpty()) {
       return List.of();
     }
-    boolean delivered = goods.stream().anyMatch(good -> good.lot().delivered());
     List<LoadPlan> plans = pours().stream().map(PourOrder::plan).toList();
     List<Fee> fees = new ArrayList<>();
-    fees.add(new Fee("delivery", OrderFees.delivery(supplier.get(), goodsAmount(), delivered)));
+    fees.add(new Fee("delivery", deliveryFee()));
     fees.add(new Fee("short load", Money.sum(plans.stream().map(LoadPlan::shortFee).toList())));
     fees.add(new Fee("fee per load", Money.sum(plans.stream().map(LoadPlan::loadFee).toList())));
     fees.add(new Fee("minimum order", OrderFees.underMinimum(supplier.get(), goodsAmount())));
     return fees.stream().filter(fee -> !fee.amount().isZero()).toList();
+  }
+
+  /** Returns what the supplier takes to bring it. */
+  Money deliveryFee() {
+    boolean delivered = goods.stream().anyMatch(good -> good.lot().delivered());
+    return supplier
+        .map(from -> OrderFees.delivery(from, goodsAmount(), delivered))
+        .orElse(Money.ZERO);
+  }
+
+  /** Returns whether all of it could come on another day: neither concrete nor work. */
+  boolean isOfGoods() {
+    return goods.stream().allMatch(good -> good.lot().isGoods());
   }
 
   Money feesAmount() {

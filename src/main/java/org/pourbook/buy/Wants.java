@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.pourbook.job.Extra;
 import org.pourbook.job.ExtraKind;
 import org.pourbook.job.Job;
+import org.pourbook.job.Practice;
 import org.pourbook.job.Setting;
 import org.pourbook.measure.Dimension;
 import org.pourbook.measure.Length;
@@ -107,8 +108,7 @@ final class Wants {
     return wanted.computeIfAbsent(
         key.normal() + "|" + unit.kind(),
         k -> {
-          int ahead =
-              job.practice().aheadOfPourDays(material.label()).orElse(material.aheadOfPourDays());
+          int ahead = aheadDays(material.label(), material.planning(), material.aheadOfPourDays());
           boolean delivered = material.planning() != Planning.SERVICE;
           return new Wanted(job, key, material.planning(), unit, ahead, delivered);
         });
@@ -173,6 +173,16 @@ final class Wants {
     return job.practice().length(bar ? Setting.SHORTEST_BAR : Setting.SHORTEST_BOARD);
   }
 
+  /**
+   * Returns the working days ahead of the pour (BUY-5): concrete, rents and services are no goods.
+   */
+  private int aheadDays(String material, Planning planning, int usual) {
+    boolean goods = planning != Planning.BY_POUR && planning != Planning.SERVICE;
+    Practice practice = job.practice();
+    return (goods ? practice.goodsAheadOfPourDays(material) : practice.aheadOfPourDays(material))
+        .orElse(usual);
+  }
+
   private Wanted other(Extra extra, MaterialKey key, OwnUnit unit) {
     boolean service = extra.kind() == ExtraKind.SERVICE;
     boolean rent = extra.kind() == ExtraKind.RENT;
@@ -180,8 +190,7 @@ final class Wants {
     return wanted.computeIfAbsent(
         key.normal() + "|" + unit.kind(),
         k -> {
-          int usual = service ? 0 : USUAL_AHEAD_DAYS;
-          int ahead = job.practice().aheadOfPourDays(extra.what()).orElse(usual);
+          int ahead = aheadDays(extra.what(), planning, service ? 0 : USUAL_AHEAD_DAYS);
           return new Wanted(job, key, planning, unit, ahead, !service);
         });
   }

@@ -65,6 +65,10 @@ final class EstimateCommand implements Callable<Integer> {
     Rehearsed<Estimate> rehearsed = Rehearsal.during(() -> estimate(read));
     Estimate estimate = rehearsed.result();
     messages.problems(estimate.problems());
+    if (estimate.takeOffs().isEmpty()) {
+      messages.tell("pourbook: no job was usable, nothing is written.");
+      return ExitStatus.NOTHING;
+    }
     rehearsed.write(() -> OrderWorkbook.write(estimate, target, output.isOverwrite()));
     if (plans != null) {
       List<Drawing> drawings = estimate.takeOffs().stream().map(JobDrawing::of).toList();

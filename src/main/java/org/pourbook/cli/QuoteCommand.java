@@ -11,6 +11,7 @@ import org.pourbook.book.in.UnreadableFile;
 import org.pourbook.book.out.QuotationWorkbook;
 import org.pourbook.buy.Order;
 import org.pourbook.desk.Batch;
+import org.pourbook.desk.JobsWithin;
 import org.pourbook.desk.Quote;
 import org.pourbook.desk.Quotes;
 import org.pourbook.measure.Money;
@@ -64,7 +65,7 @@ final class QuoteCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Checked<Batch> read = JobsReader.readRequest(jobs, prices);
+    Checked<Batch> read = JobsWithin.of(JobsReader.readRequest(jobs, prices));
     String from = supplierOf(Quotes.suppliers(read.value().prices()));
     Path target =
         output.resolve(jobs, "-quote-" + inFileName(from) + ".xlsx", List.of(jobs, prices));

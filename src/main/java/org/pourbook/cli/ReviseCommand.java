@@ -16,6 +16,7 @@ import org.pourbook.book.in.JobsReader;
 import org.pourbook.book.out.SupplementWorkbook;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.EarlierOrder;
+import org.pourbook.desk.JobsWithin;
 import org.pourbook.desk.Revise;
 import org.pourbook.desk.Revised;
 import org.pourbook.problem.Checked;
@@ -68,7 +69,7 @@ final class ReviseCommand implements Callable<Integer> {
     Optional.ofNullable(practice).ifPresent(inputs::add);
     Path target = output.resolve(jobs, "-supplement.xlsx", inputs);
     Checked<EarlierOrder> earlier = EarlierOrders.read(order);
-    Checked<Batch> now = now(earlier.value().book().batch());
+    Checked<Batch> now = JobsWithin.of(now(earlier.value().book().batch()));
     List<Problem> problems = new ArrayList<>(earlier.problems());
     problems.addAll(now.problems());
     if (now.value().jobs().isEmpty()) {

@@ -23,7 +23,11 @@ record Normalised(
     long unit,
     long costUnit) {
 
-  /** Returns the job in whole units; stock that another beats in every way is left out. */
+  /**
+   * Returns the job in whole units; stock that another beats in every way is left out.
+   *
+   * @throws ArithmeticException if there are more pieces than an {@code int} counts
+   */
   static Normalised of(CutJob job) {
     TreeMap<Length, List<CutJob.Piece>> byLength = new TreeMap<>(Comparator.reverseOrder());
     for (CutJob.Piece piece : job.pieces()) {
@@ -33,8 +37,7 @@ record Normalised(
     }
     List<Length> lengths = List.copyOf(byLength.keySet());
     List<List<CutJob.Piece>> labels = byLength.values().stream().map(List::copyOf).toList();
-    int[] demand =
-        labels.stream().mapToInt(l -> l.stream().mapToInt(CutJob.Piece::count).sum()).toArray();
+    int[] demand = labels.stream().mapToInt(Normalised::count).toArray();
     List<CutJob.Stock> stocks = Offers.worthKeeping(job);
     long[] width = lengths.stream().mapToLong(l -> l.plus(job.kerf()).nanometres()).toArray();
     long[] size = stocks.stream().mapToLong(s -> size(job, s)).toArray();
@@ -48,6 +51,10 @@ record Normalised(
     int[] limit = stocks.stream().mapToInt(s -> Math.min(pieces, s.limit())).toArray();
     return new Normalised(
         new CutModel(width, demand, size, cost, limit), lengths, labels, stocks, unit, costUnit);
+  }
+
+  private static int count(List<CutJob.Piece> alike) {
+    return Math.toIntExact(alike.stream().mapToLong(CutJob.Piece::count).sum());
   }
 
   private static long size(CutJob job, CutJob.Stock stock) {

@@ -13,6 +13,12 @@ final class Purchases {
   /** Totals up to this are told apart one by one; above, by their rest from whole boards. */
   private static final int SMALL = 1 << 16;
 
+  /**
+   * So many totals are looked at: where prices share no greater unit than a millionth there are
+   * billions. A bound not raised any further stays one.
+   */
+  static final long MOST_TOTALS = 1 << 22;
+
   /** What boards of some total are worth, and which they are. */
   interface Table {
     /** What no boards add up to. */
@@ -36,7 +42,7 @@ final class Purchases {
   private final long from;
   private final long below;
 
-  private Purchases(Table table, long needed, long from, long below) {
+  Purchases(Table table, long needed, long from, long below) {
     this.table = table;
     this.needed = needed;
     this.from = from;
@@ -87,13 +93,20 @@ final class Purchases {
             .orElse(bound);
   }
 
-  /** Returns the least total that is enough; {@code below} where none below it is. */
+  /**
+   * Returns the least total that is enough; {@code below} where none below it is, and where it is
+   * beyond all that are looked at the first of those not looked at.
+   */
   long least() {
     long total = from;
-    while (total < below && table.worth(total) < needed) {
+    while (total < end() && table.worth(total) < needed) {
       total++;
     }
     return Math.min(total, below);
+  }
+
+  private long end() {
+    return below - from > MOST_TOTALS ? from + MOST_TOTALS : below;
   }
 
   /**
@@ -103,7 +116,7 @@ final class Purchases {
   List<int[]> cheapest(int howMany) {
     List<int[]> found = new ArrayList<>();
     long more = needed;
-    for (long total = from; total < below && found.size() < howMany; total++) {
+    for (long total = from; total < end() && found.size() < howMany; total++) {
       if (table.worth(total) >= more) {
         table.boards(total).ifPresent(found::add);
         more = table.worth(total) + 1;

@@ -18,6 +18,9 @@ final class RunBound {
   /** A stock length is no more than so many grains. */
   private static final long MOST_GRAINS = 20_000;
 
+  /** Fewer pieces than there are give a lower bound, which stays one. */
+  private static final long MOST_PIECES = 1_000_000_000L;
+
   private final CutJob job;
   private final Effort effort;
   private final TreeMap<Long, Long> byWidth = new TreeMap<>(Comparator.reverseOrder());
@@ -69,11 +72,11 @@ final class RunBound {
     List<Integer> demand = new ArrayList<>();
     for (Map.Entry<Long, Long> piece : byWidth.entrySet()) {
       widths.add(piece.getKey() / grain);
-      demand.add(Math.toIntExact(piece.getValue()));
+      demand.add((int) Math.min(MOST_PIECES, piece.getValue()));
     }
     if (loose >= grain) {
       widths.add(1L);
-      demand.add((int) Math.min(1_000_000_000L, loose / grain));
+      demand.add((int) Math.min(MOST_PIECES, loose / grain));
     }
     long costUnit = 0;
     for (CutJob.Stock s : stock) {

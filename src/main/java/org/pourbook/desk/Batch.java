@@ -31,6 +31,11 @@ public record Batch(
     this(jobs, prices, given, files, List.of());
   }
 
+  /** Returns this batch with some of its jobs. */
+  Batch of(List<Job> some) {
+    return new Batch(some, prices, given, files, onHand);
+  }
+
   /** Returns this batch with boards and bars on hand, and the files that list them. */
   public Batch with(List<OnHand> there, List<InputFile> lists) {
     List<InputFile> all = new ArrayList<>(files);

@@ -2,8 +2,12 @@ package org.pourbook.desk;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.pourbook.buy.Comparing;
 import org.pourbook.buy.Quotation;
+import org.pourbook.measure.Greatest;
+import org.pourbook.measure.Money;
+import org.pourbook.measure.NumberText;
 import org.pourbook.problem.Problem;
 import org.pourbook.takeoff.MaterialKey;
 
@@ -14,7 +18,7 @@ public final class Compare {
 
   /**
    * Returns why quotations cannot be compared: of different requests, in different currencies, or
-   * two of one supplier; empty where they can.
+   * two of one supplier, or of more money than is counted; empty where they can.
    *
    * @param names of their files, in the same order
    */
@@ -27,7 +31,36 @@ public final class Compare {
         }
       }
     }
+    double most = 0;
+    for (int i = 0; i < quotations.size(); i++) {
+      most += most(quotations.get(i));
+      if (most > Greatest.BATCH.doubleValue()) {
+        return Optional.of(
+            names.get(i)
+                + " brings what all quotations may come to above "
+                + NumberText.text(Greatest.BATCH)
+                + ": look at its amounts and terms");
+      }
+    }
     return Optional.empty();
+  }
+
+  /** Returns what a quotation comes to at most, were each row a delivery of its own. */
+  private static double most(Quotation quotation) {
+    double stop =
+        Stream.of(quotation.supplier().deliveryFee(), quotation.supplier().minimumOrder())
+            .flatMap(Optional::stream)
+            .mapToDouble(Compare::size)
+            .sum();
+    double anotherStop =
+        quotation.anotherStop().values().stream().mapToDouble(Compare::size).max().orElse(0);
+    return quotation.rows().stream()
+        .mapToDouble(row -> size(row.amount()) + size(row.truckFees()) + stop + anotherStop)
+        .sum();
+  }
+
+  private static double size(Money money) {
+    return Math.abs(money.amount().doubleValue());
   }
 
   private static Optional<String> hindrance(Quotation one, Quotation other) {

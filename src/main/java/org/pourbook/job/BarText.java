@@ -24,6 +24,9 @@ public final class BarText {
   /** Bars that touch are no mat: a smaller number was meant in another unit. */
   private static final Length CLOSEST = Length.ofInches(1);
 
+  /** More do not lie beside each other in one edge or pier. */
+  private static final int MOST_BARS = 100;
+
   private BarText() {}
 
   /**
@@ -63,7 +66,7 @@ public final class BarText {
         .filter(spacing -> !spacing.isLessThan(CLOSEST));
   }
 
-  /** Returns bars along a run, {@code 2 #4}; empty when the text is none. */
+  /** Returns bars along a run, {@code 2 #4}; empty when the text is none, or over 100 bars. */
   public static Optional<BarRun> run(String text) {
     Matcher run = RUN.matcher(text.strip());
     if (!run.matches()) {
@@ -71,7 +74,7 @@ public final class BarText {
     }
     String digits = run.group(1) == null ? run.group(2) : run.group(1);
     int count = Integer.parseInt(digits);
-    return count == 0
+    return count == 0 || count > MOST_BARS
         ? Optional.empty()
         : BarSize.named(run.group(3)).map(size -> new BarRun(count, size));
   }

@@ -11,12 +11,16 @@ import org.pourbook.measure.Length;
  *
  * @param values every {@link Setting} but the two below, in their order
  * @param allowances the Allowance of a material (percent), where written
- * @param aheadOfPour working days ahead of the pour of a material, where written
+ * @param aheadOfPour working days ahead of the pour of a material, or of {@link #GOODS}, where
+ *     written
  */
 public record Practice(
     Map<Setting, SettingValue> values,
     Map<String, SettingValue> allowances,
     Map<String, SettingValue> aheadOfPour) {
+
+  /** All that is brought but concrete, where a setting has a value for each material. */
+  public static final String GOODS = "goods";
 
   public Practice {
     values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
@@ -60,5 +64,10 @@ public record Practice(
   /** Returns the written days ahead of the pour of a material, if any. */
   public Optional<Integer> aheadOfPourDays(String material) {
     return Optional.ofNullable(aheadOfPour.get(material)).map(value -> (int) value.number());
+  }
+
+  /** Returns the written days ahead of the pour of goods: the material's own, else all goods'. */
+  public Optional<Integer> goodsAheadOfPourDays(String material) {
+    return aheadOfPourDays(material).or(() -> aheadOfPourDays(GOODS));
   }
 }

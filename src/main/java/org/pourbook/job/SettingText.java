@@ -60,14 +60,8 @@ public final class SettingText {
           Setting.PRICE_DIFFERENCE,
           Setting.DISCHARGE_LIMIT);
 
-  private static final Set<Setting> OF_A_SAW =
-      EnumSet.of(Setting.SAW_KERF, Setting.SAW_KERF_BAR, Setting.CUT_STEP);
-
-  /** No saw takes more, and no crew cuts coarser. */
-  private static final Length MOST_OF_A_SAW = Length.ofInches(1);
-
   private static final List<String> BASE_MATERIALS = List.of("clean stone", "crusher run", "sand");
-  private static final Pattern BAR_DIAMETERS = Pattern.compile("(\\d+(?:\\.\\d+)?) ?db");
+  private static final Pattern BAR_DIAMETERS = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,4})?) ?db");
 
   private SettingText() {}
 
@@ -119,7 +113,7 @@ public final class SettingText {
     }
     Unit unit = bare.isMetric() ? Unit.MM : Unit.IN;
     return LengthText.read(text, unit)
-        .filter(Length::isPositive)
+        .filter(length -> length.isPositive() && SettingBounds.hold(Setting.LAP_RULE, length))
         .map(length -> LengthText.isBare(text) ? text + " " + unit.label() : text);
   }
 
@@ -127,7 +121,7 @@ public final class SettingText {
     Unit unit = Unit.named(SettingValues.unit(setting, bare)).orElseThrow();
     return LengthText.read(text, unit)
         .filter(length -> length.isPositive() || (length.isZero() && mayBeZero(setting)))
-        .filter(length -> !OF_A_SAW.contains(setting) || !length.isMoreThan(MOST_OF_A_SAW));
+        .filter(length -> SettingBounds.hold(setting, length));
   }
 
   private static Optional<BigDecimal> number(Setting setting, String text, UnitSystem bare) {
@@ -151,13 +145,12 @@ public final class SettingText {
   }
 
   private static boolean sensible(Setting setting, BigDecimal number) {
-    boolean inRange = number.signum() > 0 || (number.signum() == 0 && mayBeZero(setting));
+    boolean inRange =
+        SettingBounds.hold(setting, number)
+            && (number.signum() > 0 || (number.signum() == 0 && mayBeZero(setting)));
     return switch (setting.type()) {
-      case PERCENT ->
-          inRange && number.compareTo(BigDecimal.valueOf(100)) <= 0 && confident(setting, number);
-      case DAYS, COUNT ->
-          inRange && number.stripTrailingZeros().scale() <= 0 && number.precision() < 9;
-      case DEGREES -> inRange && number.compareTo(BigDecimal.valueOf(360)) <= 0;
+      case PERCENT -> inRange && confident(setting, number);
+      case DAYS, COUNT -> inRange && number.stripTrailingZeros().scale() <= 0;
       default -> inRange;
     };
   }

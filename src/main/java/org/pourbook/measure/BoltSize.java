@@ -35,7 +35,7 @@ public record BoltSize(String designation, String diameterName, Length diameter,
               diameter,
               Fractions.inches(diameter),
               Fractions.inches(length)));
-    } catch (NumberFormatException e) {
+    } catch (NumberFormatException | ArithmeticException e) {
       return Optional.empty();
     }
   }

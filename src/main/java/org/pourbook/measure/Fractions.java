@@ -2,9 +2,13 @@ package org.pourbook.measure;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 
 /** Inches as trade sizes write them: {@code 1/2}, {@code 1-1/2}, {@code 1 1/4}, {@code 0.625}. */
 final class Fractions {
+
+  /** Longer words are no trade size. */
+  private static final int LONGEST = 20;
 
   private Fractions() {}
 
@@ -23,6 +27,9 @@ final class Fractions {
   }
 
   private static BigDecimal part(String word) {
+    if (word.length() > LONGEST || word.toLowerCase(Locale.ROOT).indexOf('e') >= 0) {
+      throw new NumberFormatException("no size in inches: " + word);
+    }
     int slash = word.indexOf('/');
     if (slash < 0) {
       return new BigDecimal(word);

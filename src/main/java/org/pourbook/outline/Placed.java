@@ -1,7 +1,9 @@
 package org.pourbook.outline;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.locationtech.jts.geom.Geometry;
 import org.pourbook.job.Position;
 import org.pourbook.job.Section;
@@ -62,6 +64,37 @@ public record Placed(Figure figure, double dxM, double dyM) {
   /** Returns whether it overlaps a figure that is placed in the same plan. */
   public boolean overlaps(Placed other) {
     return Figures.overlap(figure, other.figure, other.dxM - dxM, other.dyM - dyM);
+  }
+
+  /**
+   * Returns the area that it has in common with a figure that is placed in the same plan [m2].
+   * Touching, or overlapping by less than 1/16 in, does not count.
+   */
+  public double commonM2(Placed other) {
+    return isApartFrom(other) || !overlaps(other)
+        ? 0
+        : Region.common(Region.of(figure, dxM, dyM), Region.of(other.figure, other.dxM, other.dyM))
+            .getArea();
+  }
+
+  /** Returns whether the rectangles round them already lie beside each other. */
+  private boolean isApartFrom(Placed other) {
+    return isDrawnOfSides()
+        && other.isDrawnOfSides()
+        && (isApart(FigureSide::x1M, dxM, other, other.dxM)
+            || isApart(FigureSide::y1M, dyM, other, other.dyM));
+  }
+
+  private boolean isDrawnOfSides() {
+    return !(figure instanceof RoundFigure);
+  }
+
+  private boolean isApart(
+      ToDoubleFunction<FigureSide> of, double atM, Placed other, double otherAtM) {
+    DoubleSummaryStatistics mine = figure.sides().stream().mapToDouble(of).summaryStatistics();
+    DoubleSummaryStatistics its = other.figure.sides().stream().mapToDouble(of).summaryStatistics();
+    return mine.getMax() + atM <= its.getMin() + otherAtM
+        || its.getMax() + otherAtM <= mine.getMin() + atM;
   }
 
   /** Returns how far a point of the same plan lies from it; 0 inside [m]. */

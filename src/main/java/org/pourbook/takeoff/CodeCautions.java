@@ -46,6 +46,7 @@ final class CodeCautions {
         case PIER -> cautions.pier(section);
       }
     }
+    OverlapCautions.add(cautions.part, job);
     cautions.retarder();
     cautions.cover();
     return cautions.part;

@@ -47,6 +47,7 @@ final class Given {
   private final List<Optional<LocalDate>> dates = new ArrayList<>();
   private final Map<Setting, SettingValue> settings = new EnumMap<>(Setting.class);
   private final Map<String, SettingValue> allowances = new HashMap<>();
+  private final Map<String, SettingValue> ahead = new HashMap<>();
   private final List<Change> changes = new ArrayList<>();
   private final List<Extra> extras = new ArrayList<>();
   private final List<Quantity> quantities = new ArrayList<>();
@@ -139,6 +140,12 @@ final class Given {
 
   Given allowance(Material material, double percent) {
     allowances.put(material.label(), number(percent));
+    return this;
+  }
+
+  /** Sets the working days ahead of the pour of a material, or of goods. */
+  Given ahead(String what, int days) {
+    ahead.put(what, number(days));
     return this;
   }
 
@@ -256,7 +263,7 @@ final class Given {
         changes,
         extras,
         List.of(),
-        new Practice(settings, allowances, Map.of()),
+        new Practice(settings, allowances, ahead),
         HERE);
   }
 

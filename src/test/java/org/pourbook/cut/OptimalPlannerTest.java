@@ -3,6 +3,7 @@ package org.pourbook.cut;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.pourbook.cut.CutJobs.feet;
 
@@ -160,5 +161,22 @@ class OptimalPlannerTest {
 
   private CutResult.Planned planned(CutJob job) {
     return assertInstanceOf(CutResult.Planned.class, planner.plan(job));
+  }
+
+  /** A sum that an int does not hold is none, not a small or negative demand. */
+  @Test
+  void moreAlikePiecesThanAnIntCountsAreAnError() {
+    CutJob.Piece half = new CutJob.Piece(Length.ofFeet(2), 1 << 30, "A");
+    CutJob.Stock stock = new CutJob.Stock("8", Length.ofFeet(8), 1, Integer.MAX_VALUE);
+    Length step = Length.ofInches(1, 16);
+    CutJob most =
+        new CutJob(
+            List.of(new CutJob.Piece(Length.ofFeet(2), (1 << 30) - 1, "A"), half),
+            List.of(stock),
+            Length.ZERO,
+            step);
+    assertEquals(Integer.MAX_VALUE, Normalised.of(most).model().pieces());
+    CutJob more = new CutJob(List.of(half, half), List.of(stock), Length.ZERO, step);
+    assertThrows(ArithmeticException.class, () -> Normalised.of(more));
   }
 }

@@ -24,6 +24,34 @@ class PurchasesTest {
     assertEquals(36, purchases.cheapest(1).get(0)[0]);
   }
 
+  /** Prices in millionths that share no greater unit leave billions of totals to look at. */
+  @Test
+  void noMoreThanSoManyTotalsAreLookedAt() {
+    long[] asked = new long[1];
+    Purchases.Table never =
+        new Purchases.Table() {
+          @Override
+          public long worth(long total) {
+            asked[0]++;
+            return NONE;
+          }
+
+          @Override
+          public Optional<int[]> boards(long total) {
+            return Optional.empty();
+          }
+
+          @Override
+          public long steps() {
+            return 0;
+          }
+        };
+    Purchases purchases = new Purchases(never, 1, 7, Long.MAX_VALUE / 2);
+    assertEquals(7 + 4_194_304, purchases.least(), "a bound all the same");
+    assertEquals(List.of(), purchases.cheapest(3));
+    assertEquals(2 * 4_194_304, asked[0]);
+  }
+
   /** Limits, free stock, and worth out of proportion to price, against counting every purchase. */
   @Test
   void theLeastTotalIsThatOfCountingEveryPurchase() {

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import org.pourbook.book.InputColumn;
-import org.pourbook.book.InputColumn.Least;
 import org.pourbook.job.GivenSheet.GivenCell;
 import org.pourbook.measure.Length;
 import org.pourbook.measure.LengthText;
@@ -17,9 +16,7 @@ final class Amounts {
 
   static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
-  /** Nothing on a building site is longer. */
-  private static final Length LONGEST = Length.ofMillimetres(10_000_000);
-
+  /** A number that no {@link Length} holds, whatever its unit, is no length. */
   private static final BigDecimal LARGEST = BigDecimal.valueOf(1_000_000_000);
 
   private Amounts() {}
@@ -51,9 +48,7 @@ final class Amounts {
   }
 
   static boolean inRange(BigDecimal number, InputColumn column) {
-    return number.abs().compareTo(LARGEST) <= 0
-        && number.signum()
-            >= (column.least() == Least.ABOVE_ZERO ? 1 : column.least() == Least.ZERO ? 0 : -1);
+    return column.bounds().hold(number) && hasSign(number.signum(), column);
   }
 
   static Optional<Length> length(GivenCell cell, Unit bare) {
@@ -66,13 +61,15 @@ final class Amounts {
   }
 
   static boolean inRange(Length length, InputColumn column) {
-    boolean enough =
-        switch (column.least()) {
-          case ANY -> !LONGEST.times(-1).isMoreThan(length);
-          case ZERO -> length.nanometres() >= 0;
-          case ABOVE_ZERO -> length.isPositive();
-        };
-    return enough && !length.isMoreThan(LONGEST);
+    return column.bounds().hold(length) && hasSign(Long.signum(length.nanometres()), column);
+  }
+
+  private static boolean hasSign(int sign, InputColumn column) {
+    return switch (column.least()) {
+      case ANY -> true;
+      case ZERO -> sign >= 0;
+      case ABOVE_ZERO -> sign > 0;
+    };
   }
 
   static Optional<String> words(GivenCell cell) {

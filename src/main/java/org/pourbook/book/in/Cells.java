@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.pourbook.book.CellKind;
 import org.pourbook.book.ColumnUnit;
 import org.pourbook.book.Heading;
 import org.pourbook.book.InputColumn;
@@ -173,7 +174,7 @@ final class Cells {
     return read(
         heading,
         cell -> Amounts.plainNumber(cell).filter(number -> Amounts.inRange(number, column)),
-        c -> Expected.in(c, units));
+        this::numberExpected);
   }
 
   Optional<Integer> count(String heading) {
@@ -184,7 +185,7 @@ final class Cells {
             Amounts.plainNumber(cell)
                 .filter(number -> Amounts.inRange(number, column) && number.scale() <= 0)
                 .map(BigDecimal::intValueExact),
-        c -> Expected.in(c, units));
+        this::numberExpected);
   }
 
   /** Returns a percentage, 5 for 5 %. */
@@ -212,7 +213,7 @@ final class Cells {
     return read(
         heading,
         cell -> Amounts.length(cell, bare).filter(length -> Amounts.inRange(length, column)),
-        c -> Expected.in(c, units));
+        c -> lengthExpected(c, bare));
   }
 
   /** Returns a length, or empty for one of the words; empty within when the cell is blank. */
@@ -230,7 +231,27 @@ final class Cells {
                   .filter(length -> Amounts.inRange(length, column))
                   .map(length -> new LengthOrWord(Optional.of(length), Optional.empty()));
         },
-        c -> Expected.in(c, units));
+        c -> lengthExpected(c, bareUnit(c)));
+  }
+
+  /** Returns what would be right, with the bound that the cell's number passes. */
+  private String numberExpected(InputColumn column) {
+    return Expected.in(column, units)
+        + Amounts.plainNumber(row.cell(column))
+            .filter(number -> column.kind() != CellKind.CODE && column.kind() != CellKind.TEXT)
+            .map(column.bounds()::passedBy)
+            .filter(bound -> !bound.isEmpty())
+            .map(bound -> ", " + bound)
+            .orElse("");
+  }
+
+  private String lengthExpected(InputColumn column, Unit bare) {
+    return Expected.in(column, units)
+        + Amounts.length(row.cell(column), bare)
+            .map(length -> column.bounds().passedBy(length, units))
+            .filter(bound -> !bound.isEmpty())
+            .map(bound -> "; " + bound)
+            .orElse("");
   }
 
   /** What a cell holds that takes a length or a word. */
@@ -271,7 +292,7 @@ final class Cells {
             cell instanceof GivenCell.Date || cell instanceof GivenCell.Time
                 ? Optional.empty()
                 : reader.apply(CellWords.of(cell)),
-        column -> Expected.in(column, units));
+        this::numberExpected);
   }
 
   OptionalDouble decimal(String heading) {

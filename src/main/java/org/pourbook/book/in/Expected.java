@@ -22,8 +22,11 @@ final class Expected {
       case NUMBER, COUNT, PERCENT, MONEY -> number(column, units);
       case LENGTH -> length(column, units);
       case LENGTH_OR_WORD -> length(column, units) + "; or " + column.hint();
-      case BARS -> units.isMetric() ? "bars, such as 10M @ 400 EW" : "bars, such as #4 @ 16 EW";
-      case BAR_RUN -> units.isMetric() ? "bars, such as 2 10M" : "bars, such as 2 #4";
+      case BARS ->
+          "bars at a spacing, such as "
+              + (units.isMetric() ? "10M @ 400 EW" : "#4 @ 16 EW")
+              + "; so many of a size stand under Edge bars";
+      case BAR_RUN -> "so many bars of a size, such as " + (units.isMetric() ? "2 10M" : "2 #4");
       case SIDES -> "sides: " + column.hint();
     };
   }

@@ -10,8 +10,11 @@ import org.pourbook.book.Heading;
 import org.pourbook.buy.OnHand;
 import org.pourbook.desk.Batch.InputFile;
 import org.pourbook.measure.BarSize;
+import org.pourbook.measure.Greatest;
 import org.pourbook.measure.Length;
+import org.pourbook.measure.LengthFormat;
 import org.pourbook.measure.LumberSize;
+import org.pourbook.measure.NumberText;
 import org.pourbook.measure.Unit;
 import org.pourbook.measure.UnitSystem;
 import org.pourbook.problem.Checked;
@@ -88,17 +91,24 @@ public final class OffcutsFile {
     checkKey(row, key);
     UnitSystem units = units(row, key, headed);
     Unit bare = units.isMetric() ? Unit.M : Unit.FT;
-    Optional<Length> length = Amounts.length(row.cell(LENGTH), bare).filter(Length::isPositive);
+    Optional<Length> length =
+        Amounts.length(row.cell(LENGTH), bare)
+            .filter(there -> there.isPositive() && !there.isMoreThan(Greatest.LENGTH));
     if (length.isEmpty()) {
-      refuse(row, LENGTH, "a length above zero, such as 9'-5\" or 2.8 m");
+      refuse(
+          row,
+          LENGTH,
+          "a length above zero, such as 9'-5\" or 2.8 m, at most "
+              + LengthFormat.of(Greatest.LENGTH, units));
     }
     Optional<Integer> pieces =
         Amounts.plainNumber(row.cell("Pieces"))
             .filter(n -> n.signum() > 0 && n.stripTrailingZeros().scale() <= 0)
-            .filter(n -> n.compareTo(BigDecimal.valueOf(Integer.MAX_VALUE)) < 0)
+            .filter(n -> n.compareTo(Greatest.COUNT) <= 0)
             .map(BigDecimal::intValueExact);
     if (pieces.isEmpty()) {
-      refuse(row, "Pieces", "a whole number above zero");
+      refuse(
+          row, "Pieces", "a whole number above zero, at most " + NumberText.text(Greatest.COUNT));
     }
     if (problems.size() == before) {
       offcuts.add(new OnHand(key, units, length.get(), pieces.get(), row.text("From")));

@@ -13,7 +13,9 @@ import org.pourbook.desk.Batch;
 import org.pourbook.desk.OrderBook;
 import org.pourbook.job.GivenSheet.GivenCell;
 import org.pourbook.job.Job;
+import org.pourbook.measure.Greatest;
 import org.pourbook.measure.Money;
+import org.pourbook.measure.NumberText;
 import org.pourbook.problem.Checked;
 import org.pourbook.problem.Place;
 import org.pourbook.problem.Problem;
@@ -25,6 +27,8 @@ import org.pourbook.ticket.Ordered;
 public final class OrderReader {
 
   static final String MATERIALS = "Materials";
+  private static final List<String> AMOUNTS =
+      List.of("Net", "Packs", "Pack holds", "Unit price", "Amount", "Amount in all");
   private static final Set<String> HEADINGS = Set.of("Job", "Material", "Packs", "Pack holds");
 
   /** The sheets that an order workbook is written with; others are the office's own. */
@@ -163,6 +167,9 @@ public final class OrderReader {
       refuse(row, packs.isEmpty() ? "Packs" : "Pack holds");
       return;
     }
+    if (isBeyond(row, packs.get())) {
+      return;
+    }
     Draft draft =
         drafts.computeIfAbsent(
             new Key(job, key.normal()),
@@ -181,6 +188,20 @@ public final class OrderReader {
                 number(row, "Unit price").flatMap(p -> amount(row)).map(Money::rounded)));
   }
 
+  /** Reports a row that comes to more than any that an estimate writes. */
+  private boolean isBeyond(HeadedRows.Row row, BigDecimal packs) {
+    Optional<String> beyond =
+        AMOUNTS.stream().filter(heading -> TicketCells.isBeyond(row.cell(heading))).findFirst();
+    BigDecimal price = number(row, "Unit price").orElse(BigDecimal.ZERO);
+    boolean together = packs.multiply(price).abs().compareTo(Greatest.LINE) > 0;
+    String most = NumberText.text(Greatest.LINE);
+    beyond.ifPresent(heading -> refuse(row, heading, "a number, at most " + most));
+    if (beyond.isEmpty() && together) {
+      refuse(row, "Unit price", "a price that comes to at most " + most + " with the packs");
+    }
+    return beyond.isPresent() || together;
+  }
+
   /** A supplement has order units under Unit, and what is ordered in all beside what is besides. */
   private static String ownUnit(HeadedRows.Row row) {
     String own = row.text("Own unit");
@@ -197,12 +218,17 @@ public final class OrderReader {
   }
 
   private void refuse(HeadedRows.Row row, String heading) {
+    String calculated = ": open the workbook, let it calculate, save it";
+    refuse(row, heading, "a number in " + heading + calculated);
+  }
+
+  private void refuse(HeadedRows.Row row, String heading, String expected) {
     problems.add(
         new Problem(
             row.place(heading),
             row.text("Job"),
             CellWords.found(row.cell(heading)),
-            "a number in " + heading + ": open the workbook, let it calculate, save it",
+            expected,
             Effect.ROW_LEFT_OUT));
   }
 

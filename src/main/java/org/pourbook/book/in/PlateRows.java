@@ -13,6 +13,7 @@ import org.pourbook.job.Position;
 import org.pourbook.job.Practice;
 import org.pourbook.job.Setting;
 import org.pourbook.measure.BoltSize;
+import org.pourbook.measure.Greatest;
 import org.pourbook.measure.Length;
 
 /** The wall plates of a job. */
@@ -61,6 +62,9 @@ final class PlateRows {
     int count = cells.count("Count").orElse(1);
     Optional<Length> spacing = cells.feet("Spacing");
     Length piece = cells.feet("Piece length").orElse(practice.length(Setting.PLATE_PIECE));
+    if (length.orElse(Length.ZERO).metres() * count > Greatest.RUN_M) {
+      cells.refuse("Count", "walls that are at most 1000000 ft long together");
+    }
     Optional<Length> width = cells.length("Width");
     OptionalDouble direction = cells.decimal("Direction");
     if (!job.accepts(cells)) {

@@ -14,6 +14,7 @@ import org.pourbook.book.InputSheet;
 import org.pourbook.book.in.Table.TableRow;
 import org.pourbook.job.Practice;
 import org.pourbook.job.Setting;
+import org.pourbook.job.SettingBounds;
 import org.pourbook.job.SettingText;
 import org.pourbook.job.SettingValue;
 import org.pourbook.job.SettingValues;
@@ -137,12 +138,14 @@ final class PracticeRows {
       String unit =
           units.isMetric() ? key.setting().type().metricUnit() : key.setting().type().unit();
       String usual = key.setting().usual();
+      String bounds = SettingBounds.words(key.setting(), units);
       cells.refuse(
           "Value",
           "a value of "
               + key.setting().label()
               + (unit.isEmpty() ? "" : " [" + unit + "]")
-              + (usual.isEmpty() || units.isMetric() ? "" : ", such as " + usual));
+              + (usual.isEmpty() || units.isMetric() ? "" : ", such as " + usual)
+              + (bounds.isEmpty() ? "" : "; " + bounds));
     }
     return value;
   }
@@ -191,9 +194,13 @@ final class PracticeRows {
     String material = name.substring(comma + 1).strip();
     return List.of(Setting.ALLOWANCE, Setting.AHEAD_OF_POUR).stream()
         .filter(setting -> Heading.key(setting.label()).equals(first))
-        .filter(setting -> isMaterial(material))
+        .filter(setting -> isMaterial(material) || isOfGoods(setting, material))
         .findFirst()
         .map(setting -> new Key(setting, PriceRows.canonical(material)));
+  }
+
+  private static boolean isOfGoods(Setting setting, String name) {
+    return setting == Setting.AHEAD_OF_POUR && name.equals(Practice.GOODS);
   }
 
   private boolean isMaterial(String name) {

@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.pourbook.book.Bounds;
 import org.pourbook.book.Heading;
 import org.pourbook.book.in.Table.TableRow;
 import org.pourbook.buy.Price;
@@ -35,8 +36,6 @@ final class PriceRows {
   private static final Pattern PACK =
       Pattern.compile("\\s*([0-9.,]+)\\s*([a-zA-Z][a-zA-Z0-9]*|)\\s*");
 
-  private static final BigDecimal LARGEST_PACK = BigDecimal.valueOf(1_000_000_000);
-
   private final Optional<Table> table;
   private final List<Problem> problems;
   private final List<Read> prices = new ArrayList<>();
@@ -58,7 +57,8 @@ final class PriceRows {
     Optional<BigDecimal> price = cells.number("Price");
     MaterialKey key = new MaterialKey(material.map(PriceRows::canonical).orElse(""), size);
     boolean metric = isMetric(key, unit.orElse(""));
-    Optional<Pack> pack = cells.parsed("Pack", text -> pack(text, key));
+    Optional<Pack> pack =
+        cells.parsed("Pack", text -> pack(text, key, row.table().column("Pack").bounds()));
     Price read =
         new Price(
             key,
@@ -89,7 +89,7 @@ final class PriceRows {
   private record Pack(BigDecimal holds, Optional<Unit> unit) {}
 
   /** Returns a pack such as {@code 50} or {@code 5 gal}, the unit one of its material's. */
-  private static Optional<Pack> pack(String text, MaterialKey key) {
+  private static Optional<Pack> pack(String text, MaterialKey key, Bounds bounds) {
     Matcher parts = PACK.matcher(text);
     if (!parts.matches()) {
       return Optional.empty();
@@ -98,7 +98,7 @@ final class PriceRows {
     return parts.group(2).isEmpty() == unit.isPresent()
         ? Optional.empty()
         : NumberText.read(parts.group(1))
-            .filter(holds -> holds.signum() > 0 && holds.compareTo(LARGEST_PACK) <= 0)
+            .filter(holds -> holds.signum() > 0 && bounds.hold(holds))
             .map(holds -> new Pack(holds, unit));
   }
 

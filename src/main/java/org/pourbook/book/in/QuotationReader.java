@@ -17,7 +17,9 @@ import org.pourbook.desk.Batch.InputFile;
 import org.pourbook.job.GivenSheet.GivenCell;
 import org.pourbook.job.Setting;
 import org.pourbook.job.SettingText;
+import org.pourbook.measure.Greatest;
 import org.pourbook.measure.Money;
+import org.pourbook.measure.NumberText;
 import org.pourbook.problem.Checked;
 import org.pourbook.problem.Place;
 import org.pourbook.problem.Problem;
@@ -28,6 +30,7 @@ import org.pourbook.takeoff.MaterialKey;
 public final class QuotationReader {
 
   private static final String QUOTATION = "Quotation";
+  private static final List<String> AMOUNTS = List.of("Asked", "Packs", "Amount", "Truck fees");
   private static final String TERMS = "Terms";
   private static final Set<String> LINE_HEADINGS = Set.of("Job", "Material", "Packs", "Amount");
   private static final Set<String> TERMS_HEADINGS = Set.of("Supplier", "Request");
@@ -100,6 +103,7 @@ public final class QuotationReader {
     for (HeadedRows.Row row : HeadedRows.of(book, BASIS, BASIS_HEADINGS).rows()) {
       if (row.text("Setting").equals(Setting.COST_OF_ANOTHER_STOP.label())) {
         number(row.cell("Value"))
+            .filter(cost -> cost.abs().compareTo(Greatest.MONEY) <= 0)
             .ifPresent(cost -> costs.put(row.text("Job"), Money.rounded(cost)));
       }
     }
@@ -140,6 +144,9 @@ public final class QuotationReader {
     if (number.isEmpty() && !(cell instanceof GivenCell.Blank)) {
       throw unreadable(terms, heading, "a number");
     }
+    if (number.filter(fee -> fee.abs().compareTo(Greatest.MONEY) > 0).isPresent()) {
+      throw unreadable(terms, heading, "at most " + NumberText.text(Greatest.MONEY));
+    }
     return number;
   }
 
@@ -164,9 +171,15 @@ public final class QuotationReader {
     boolean needless = row.cell("Packs") instanceof GivenCell.Blank;
     boolean unreadable = !none && !needless && (packs.isEmpty() || amount.isEmpty());
     if (unreadable) {
-      refuse(row, packs.isEmpty() ? "Packs" : "Amount");
+      String heading = packs.isEmpty() ? "Packs" : "Amount";
+      String calculated = ": open the quotation, let it calculate, save it";
+      refuse(row, heading, "a number in " + heading + calculated);
     }
-    boolean missing = none || unreadable;
+    Optional<String> beyond =
+        AMOUNTS.stream().filter(heading -> TicketCells.isBeyond(row.cell(heading))).findFirst();
+    beyond.ifPresent(
+        heading -> refuse(row, heading, "a number, at most " + NumberText.text(Greatest.LINE)));
+    boolean missing = none || unreadable || beyond.isPresent();
     String job = row.text("Job");
     Optional<BigDecimal> asked = number(row.cell("Asked"));
     String deliverTo = row.text("Deliver to");
@@ -181,7 +194,10 @@ public final class QuotationReader {
         missing ? Money.ZERO : amount.map(Money::rounded).orElse(Money.ZERO),
         isYes(row, "Taxable"),
         number(row.cell("Tax %")).orElse(usualTax),
-        number(row.cell("Truck fees")).map(Money::rounded).orElse(Money.ZERO),
+        number(row.cell("Truck fees"))
+            .filter(fees -> !missing)
+            .map(Money::rounded)
+            .orElse(Money.ZERO),
         deliverTo.isEmpty() ? job : deliverTo,
         TicketCells.date(row.cell("Needed by"), ""),
         isYes(row, "Brought"),
@@ -197,14 +213,14 @@ public final class QuotationReader {
     return Heading.key(text).equals(Heading.key(standing.label()));
   }
 
-  private void refuse(HeadedRows.Row row, String heading) {
+  private void refuse(HeadedRows.Row row, String heading, String expected) {
     Place in = row.place(heading);
     problems.add(
         new Problem(
             new Place(InputFiles.name(path) + " " + in.sheet(), in.row(), in.column()),
             row.text("Job"),
             CellWords.found(row.cell(heading)),
-            "a number in " + heading + ": open the quotation, let it calculate, save it",
+            expected,
             Effect.ROW_LEFT_OUT));
   }
 

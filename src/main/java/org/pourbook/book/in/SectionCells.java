@@ -61,6 +61,7 @@ final class SectionCells {
     } else if (section.drop().isPositive()) {
       cells.note("Drop", "not used: only a recess lies lower than its slab");
     }
+    SectionSizes.check(section, cells);
     return job.accepts(cells) ? Optional.of(section) : Optional.empty();
   }
 

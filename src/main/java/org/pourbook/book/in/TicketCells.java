@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.pourbook.job.GivenSheet.GivenCell;
+import org.pourbook.measure.Greatest;
 import org.pourbook.measure.NumberText;
 import org.pourbook.measure.TimeText;
 import org.pourbook.measure.Unit;
@@ -36,14 +37,26 @@ final class TicketCells {
 
   private TicketCells() {}
 
+  /** Returns whether a cell holds more than one row of an order or a bill comes to. */
+  static boolean isBeyond(GivenCell cell) {
+    return written(cell).filter(number -> number.abs().compareTo(Greatest.LINE) > 0).isPresent();
+  }
+
   /** Returns a charge by the name that our own fees have. */
   static String charge(String words) {
     String key = words.toLowerCase(Locale.ROOT).replace('-', ' ');
     return CHARGES.getOrDefault(key, CHARGES.containsValue(key) ? key : words);
   }
 
-  /** Returns a number; money may carry its sign, or brackets when it is taken off. */
+  /**
+   * Returns a number, of no more than all jobs together come to; money may carry its sign, or
+   * brackets when it is taken off.
+   */
   static Optional<BigDecimal> number(GivenCell cell) {
+    return written(cell).filter(number -> number.abs().compareTo(Greatest.BATCH) <= 0);
+  }
+
+  private static Optional<BigDecimal> written(GivenCell cell) {
     if (cell instanceof GivenCell.Number number && !number.percent()) {
       return Optional.of(NumberText.of(number.number()));
     }
@@ -113,6 +126,7 @@ final class TicketCells {
             unit ->
                 number(amount)
                     .filter(number -> number.signum() >= 0)
+                    .filter(number -> number.compareTo(Greatest.QUANTITY) <= 0)
                     .map(n -> OptionalDouble.of(Unit.L.fromBase(unit.toBase(n.doubleValue())))));
   }
 }

@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import org.pourbook.book.TicketColumn;
 import org.pourbook.job.GivenSheet.GivenCell;
+import org.pourbook.measure.Greatest;
 import org.pourbook.measure.Money;
+import org.pourbook.measure.NumberText;
 import org.pourbook.problem.Place;
 import org.pourbook.problem.Problem;
 import org.pourbook.problem.Problem.Effect;
@@ -57,6 +60,12 @@ final class TicketRow {
             charge,
             text(TicketColumn.INVOICE),
             new Place(place, row.index(), -1));
+    BigDecimal billed = ticket.unitPrice().orElse(BigDecimal.ZERO);
+    if (Math.abs(ticket.quantity()) * billed.abs().doubleValue() > Greatest.LINE.doubleValue()) {
+      refuse(
+          TicketColumn.UNIT_PRICE,
+          "a price that comes to at most " + NumberText.text(Greatest.LINE) + " with the quantity");
+    }
     return sound ? Optional.of(ticket) : Optional.empty();
   }
 
@@ -106,7 +115,15 @@ final class TicketRow {
   }
 
   private Optional<BigDecimal> number(TicketColumn column) {
-    return value(column, (cell, bracket) -> TicketCells.number(cell), "a number");
+    BigDecimal most = column == TicketColumn.QUANTITY ? Greatest.QUANTITY : Greatest.MONEY;
+    Predicate<BigDecimal> within = number -> number.abs().compareTo(most) <= 0;
+    Optional<BigDecimal> number = TicketCells.number(at.cell(row, column));
+    return value(
+        column,
+        (cell, bracket) -> number.filter(within),
+        number.filter(within.negate()).isPresent()
+            ? "a number, at most " + NumberText.text(most)
+            : "a number");
   }
 
   private <T> Optional<T> value(

@@ -3,6 +3,7 @@ package org.pourbook.book.out;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.pourbook.job.Practice;
 import org.pourbook.job.Setting;
 import org.pourbook.job.SettingValue;
 import org.pourbook.job.SettingValues;
@@ -21,12 +22,16 @@ final class PracticeRows {
         .forEach((setting, usual) -> rows.add(row(setting.label(), usual, setting)));
     for (Material material : Material.values()) {
       if (material.planning() == Planning.COUNTED) {
-        rows.add(named(Setting.ALLOWANCE, material, material.allowancePercent(), units));
+        String usual = Integer.toString(material.allowancePercent());
+        rows.add(named(Setting.ALLOWANCE, material.label(), usual, units));
       }
     }
+    Setting ahead = Setting.AHEAD_OF_POUR;
+    rows.add(named(ahead, Practice.GOODS, "as below", units));
     for (Material material : Material.values()) {
       if (material.planning() != Planning.SERVICE) {
-        rows.add(named(Setting.AHEAD_OF_POUR, material, material.aheadOfPourDays(), units));
+        String usual = Integer.toString(material.aheadOfPourDays());
+        rows.add(named(ahead, material.label(), usual, units));
       }
     }
     return rows;
@@ -45,12 +50,12 @@ final class PracticeRows {
   }
 
   private static Map<String, Cell> named(
-      Setting setting, Material material, int usual, UnitSystem units) {
+      Setting setting, String material, String usual, UnitSystem units) {
     return ExampleRows.row(
         "Setting",
-        setting.label() + ", " + material.label(),
+        setting.label() + ", " + material,
         "Default",
-        Integer.toString(usual),
+        usual,
         "Unit",
         units.isMetric() ? setting.type().metricUnit() : setting.type().unit(),
         "Source",

@@ -70,7 +70,11 @@ final class Spool extends OutputStream implements Closeable {
       written += memory.writeTo(to);
       memory.reset();
     } catch (Exception e) {
-      throw new IOException("no temporary file can be written; is the disk full?", e);
+      throw new IOException(
+          "no temporary file can be written into "
+              + System.getProperty("java.io.tmpdir")
+              + "; is the disk full? Java's option -Djava.io.tmpdir names another folder",
+          e);
     }
   }
 

@@ -68,13 +68,11 @@ public final class ControlJoints {
     int leastRows = width.ceilDiv(largest);
     for (int rows = leastRows; best == null || rows <= best.count(); rows++) {
       int columns = columns(length, width, largest, rows);
-      Panels panels = new Panels(columns, rows);
+      long count = (long) columns * rows;
       long cut = width.nanometres() * (columns - 1L) + length.nanometres() * (rows - 1L);
       if (columns > 0
-          && (best == null
-              || panels.count() < best.count()
-              || (panels.count() == best.count() && cut < leastCut))) {
-        best = panels;
+          && (best == null || count < best.count() || (count == best.count() && cut < leastCut))) {
+        best = new Panels(columns, rows);
         leastCut = cut;
       }
     }

@@ -10,12 +10,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.Callable;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -226,6 +229,18 @@ class RowsTest {
     try (kept) {
       assertArrayEquals(
           written(new Spool(), one, two, one("Three")), written(kept, one, two, one("Three")));
+    }
+  }
+
+  @Test
+  void aFileThatCannotBeOpenedNamesItsFolder() throws IOException {
+    Callable<SeekableByteChannel> missing =
+        () -> {
+          throw new NoSuchFileException("rows");
+        };
+    try (Spool spool = new Spool(100, missing)) {
+      IOException told = assertThrows(IOException.class, () -> spool.write(new byte[101]));
+      assertTrue(told.toString().contains(" into " + System.getProperty("java.io.tmpdir") + ";"));
     }
   }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -83,5 +84,18 @@ class BoltRulesTest {
 
   private static BoltSize bolt(String name) {
     return BoltSize.named(name).orElseThrow();
+  }
+
+  /** A text with sizes that no length holds is no bolt, like any other text. */
+  @Test
+  void aBoltBeyondAnyLengthIsNone() {
+    for (String size :
+        List.of(
+            "999999999999 x 9999999999999",
+            "1e999999999 x 1e999999999",
+            "1/2 x 1E99",
+            "M12 x 9999999999999999")) {
+      assertEquals(Optional.empty(), BoltSize.named(size), size);
+    }
   }
 }

@@ -96,6 +96,14 @@ class SiteRulesTest {
     assertEquals(20, PlacingTime.minutes(2, 6));
   }
 
+  /** JOINT-1: the fewest of 7-1/2 in are 1600 × 1440; no product of others is taken for less. */
+  @Test
+  void millionsOfPanelsAreStillTheFewest() {
+    assertEquals(
+        panels(1_600, 1_440),
+        ControlJoints.panels(Length.ofFeet(1_000), Length.ofFeet(900), Length.ofInches(15, 2)));
+  }
+
   private static ControlJoints.Panels of(int length, int width, int largest) {
     return ControlJoints.panels(
         Length.ofFeet(length), Length.ofFeet(width), Length.ofFeet(largest));
