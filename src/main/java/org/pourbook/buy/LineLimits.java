@@ -1,5 +1,6 @@
 package org.pourbook.buy;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -21,11 +22,24 @@ public final class LineLimits {
   private final PriceBook prices;
   private final Wanted wanted;
   private final List<Portion> portions;
+  private final List<Price> offers;
 
   private LineLimits(PriceBook prices, Wanted wanted) {
     this.prices = prices;
     this.wanted = wanted;
     this.portions = wanted.portions();
+    this.offers = offers(wanted.key(), prices);
+  }
+
+  /** Returns the rows that may be chosen, be it instead of another. */
+  private static List<Price> offers(MaterialKey key, PriceBook prices) {
+    Optional<MaterialKey> normal = Optional.of(key.normal());
+    List<Price> offers = new ArrayList<>(prices.answering(key));
+    prices.prices().stream()
+        .filter(price -> price.insteadOf().isPresent())
+        .filter(price -> price.insteadOf().map(MaterialKey::normal).equals(normal))
+        .forEach(offers::add);
+    return offers;
   }
 
   /**
@@ -52,17 +66,7 @@ public final class LineLimits {
   }
 
   private double most(ToDoubleFunction<Price> of) {
-    return prices.prices().stream().filter(this::mayBring).mapToDouble(of).max().orElse(0);
-  }
-
-  /** Returns whether a row may be chosen, be it instead of another. */
-  private boolean mayBring(Price price) {
-    MaterialKey key = wanted.key().normal();
-    MaterialKey own = price.key().normal();
-    boolean answers =
-        own.material().equals(key.material())
-            && (own.size().isEmpty() || own.size().equals(key.size()));
-    return answers || price.insteadOf().map(MaterialKey::normal).equals(Optional.of(key));
+    return offers.stream().mapToDouble(of).max().orElse(0);
   }
 
   private double metres() {
