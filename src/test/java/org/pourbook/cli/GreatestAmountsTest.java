@@ -136,6 +136,14 @@ class GreatestAmountsTest extends CommandRuns {
   }
 
   @Test
+  void wallsOfAMetricJobAreToldInMetres() throws IOException {
+    write("in/Jobs.csv", "Job,Mix,Units\nA,3000 psi,m\nB,3000 psi,m\n");
+    write("in/Sections.csv", "Job,Section,Length,Width,Thickness (in)\nA,F,3,3,99\nB,F,3,3,99\n");
+    write("in/Plates.csv", "Job,Plate,Length,Count\nA,P,1000 m,305\n");
+    refusedAt("Plates.csv!D2", "walls that are at most 304800 m long together (job left out)");
+  }
+
+  @Test
   void moreBarsThanLieInAnEdgeAreToldWithTheBound() throws IOException {
     write(
         "in/Sections.csv",
