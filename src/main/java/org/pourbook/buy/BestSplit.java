@@ -45,7 +45,7 @@ final class BestSplit {
   private List<List<List<LineKey>>> groups() {
     List<List<LineKey>> sold =
         items.all().stream().filter(item -> !items.sellers(item).isEmpty()).toList();
-    Joined joined = new Joined(sold.size());
+    DisjointSets joined = new DisjointSets(sold.size());
     for (int i = 0; i < sold.size(); i++) {
       int index = i;
       for (int supplier : items.sellers(sold.get(i))) {

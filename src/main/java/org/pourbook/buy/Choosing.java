@@ -51,7 +51,7 @@ final class Choosing {
 
   /** Returns groups of lots of which none shares a delivery or stock on hand with another's. */
   private List<List<Integer>> apart() {
-    Joined joined = new Joined(lots.size());
+    DisjointSets joined = new DisjointSets(lots.size());
     for (int i = 0; i < lots.size(); i++) {
       for (Delivery delivery : lots.get(i).deliveries()) {
         joined.joinBy(delivery, i);

@@ -91,7 +91,7 @@ public final class CutOrBought {
 
   /** Returns jobs that may share a delivery, by their index; what is on hand all jobs share. */
   private static List<List<Integer>> together(List<TakeOff> takeOffs, boolean onHand) {
-    Joined jobs = new Joined(takeOffs.size());
+    DisjointSets jobs = new DisjointSets(takeOffs.size());
     for (int i = 0; i < takeOffs.size(); i++) {
       int index = i;
       if (onHand) {

@@ -26,7 +26,7 @@ final class QuoteItems {
   QuoteItems(Comparing quotes, List<LineKey> keys) {
     this.quotes = quotes;
     this.keys = keys;
-    Joined joined = new Joined(keys.size());
+    DisjointSets joined = new DisjointSets(keys.size());
     Map<LineKey, Integer> at = new HashMap<>();
     IntStream.range(0, keys.size()).forEach(i -> at.put(keys.get(i), i));
     for (int i = 0; i < keys.size(); i++) {
@@ -40,7 +40,7 @@ final class QuoteItems {
         joined.groups().stream().map(group -> group.stream().map(keys::get).toList()).toList();
   }
 
-  private void joinShares(LineKey key, int index, Joined joined) {
+  private void joinShares(LineKey key, int index, DisjointSets joined) {
     for (int supplier = 0; supplier < quotes.suppliers(); supplier++) {
       for (Row row : quotes.rows(supplier, key)) {
         if (row.delivery().isShared()) {

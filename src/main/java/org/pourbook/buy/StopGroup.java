@@ -26,7 +26,7 @@ record StopGroup(List<Integer> lots, StopProblem problem) {
 
   /** Returns the groups of all lots that have prices; independent of the order of the lots. */
   static List<StopGroup> of(List<Offered> lots) {
-    Joined joined = new Joined(lots.size());
+    DisjointSets joined = new DisjointSets(lots.size());
     for (int i = 0; i < lots.size(); i++) {
       if (lots.get(i).options().get(0).isPriced()) {
         for (Delivery delivery : lots.get(i).lot().deliveries()) {

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.pourbook.book.out.OrderWorkbook;
 import org.pourbook.book.out.PlanFiles;
 import org.pourbook.book.out.Rehearsal;
+import org.pourbook.book.out.Rehearsed;
 import org.pourbook.desk.Batch;
 import org.pourbook.desk.Estimate;
 import org.pourbook.desk.Estimates;
@@ -61,13 +62,14 @@ final class EstimateCommand implements Callable<Integer> {
       messages.tell("pourbook: no job was usable, nothing is written.");
       return ExitStatus.NOTHING;
     }
-    Estimate estimate = Rehearsal.during(() -> estimate(read));
+    Rehearsed<Estimate> rehearsed = Rehearsal.during(() -> estimate(read));
+    Estimate estimate = rehearsed.result();
     messages.problems(estimate.problems());
     if (estimate.takeOffs().isEmpty()) {
       messages.tell("pourbook: no job was usable, nothing is written.");
       return ExitStatus.NOTHING;
     }
-    OrderWorkbook.write(estimate, target, output.isOverwrite());
+    rehearsed.write(() -> OrderWorkbook.write(estimate, target, output.isOverwrite()));
     if (plans != null) {
       List<Drawing> drawings = estimate.takeOffs().stream().map(JobDrawing::of).toList();
       PlanFiles.write(drawings, plans, output.isOverwrite());

@@ -1,9 +1,7 @@
 package org.pourbook.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -20,12 +18,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pourbook.ForkedJava;
 
 /** Broken and harmful input: a sentence and an exit status, in little memory and time. */
 class HostileInputTest {
@@ -64,24 +62,11 @@ class HostileInputTest {
     Path list = folder.resolve("list.txt");
     Path report = folder.resolve("report.txt");
     Files.write(list, files.stream().map(file -> file.path().toString()).toList());
-    Process process =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx128m",
-                "-XX:+UseSerialGC",
-                "-cp",
-                System.getProperty("java.class.path"),
-                HostileRuns.class.getName(),
-                list.toString(),
-                PRICES.toString(),
-                outputs.toString(),
-                report.toString())
-            .redirectErrorStream(true)
-            .redirectOutput(new File(folder.toFile(), "log.txt"))
-            .start();
-    assertTrue(process.waitFor(20, TimeUnit.MINUTES), "the runs do not end");
-    assertEquals("", Files.readString(folder.resolve("log.txt")));
-    assertEquals(0, process.exitValue());
+    ForkedJava.Ended runs =
+        ForkedJava.of(HostileRuns.class, "-Xmx128m", "-XX:+UseSerialGC")
+            .run(list, PRICES, outputs, report);
+    assertEquals("", runs.said());
+    assertEquals(0, runs.status());
     return Files.readAllLines(report).stream().map(line -> line.split("\t", 4)).toList();
   }
 

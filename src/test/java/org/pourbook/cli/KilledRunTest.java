@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pourbook.ForkedJava;
 
 /** A run that is killed while it writes, and outputs that nobody may write. */
 class KilledRunTest extends CommandRuns {
@@ -29,26 +30,15 @@ class KilledRunTest extends CommandRuns {
 
   /** Starts an estimate and kills it as soon as it has begun to write. */
   private void kill(Path order) throws Exception {
+    Path said = folder.resolve("said.txt");
     Process process =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                System.getProperty("java.class.path"),
-                Main.class.getName(),
-                "estimate",
-                JOBS,
-                "--overwrite",
-                "-o",
-                order.toString())
-            .redirectErrorStream(true)
-            .redirectOutput(folder.resolve("said.txt").toFile())
-            .start();
+        ForkedJava.of(Main.class).start(said, "estimate", JOBS, "--overwrite", "-o", order);
     while (process.isAlive() && !isWriting()) {
       Thread.sleep(2);
     }
     process.destroyForcibly();
     assertNotEquals(ExitStatus.DONE, process.waitFor(), "it ended before it was killed");
-    assertTrue(isWriting(), Files.readString(folder.resolve("said.txt")));
+    assertTrue(isWriting(), Files.readString(said));
   }
 
   @Test

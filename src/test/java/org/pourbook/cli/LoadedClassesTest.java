@@ -6,12 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pourbook.ForkedJava;
 
 /** Help and refusals wait for no library: neither for the one of workbooks nor for geometry. */
 class LoadedClassesTest {
@@ -28,19 +28,9 @@ class LoadedClassesTest {
   /** Returns the classes of libraries that a command loads. */
   private List<String> loaded(int status, String... args) throws Exception {
     Path log = Files.createTempFile(folder, "classes", ".txt");
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xlog:class+load:file=" + log,
-                "-cp",
-                System.getProperty("java.class.path"),
-                Main.class.getName()));
-    command.addAll(List.of(args));
-    Path said = folder.resolve("said.txt");
-    Process process =
-        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(said.toFile()).start();
-    assertEquals(status, process.waitFor(), Files.readString(said));
+    ForkedJava.Ended run =
+        ForkedJava.of(Main.class, "-Xlog:class+load:file=" + log).run((Object[]) args);
+    assertEquals(status, run.status(), run.said());
     return libraries(log);
   }
 

@@ -21,6 +21,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
+import org.pourbook.ForkedJava;
 
 /** The bookkeeper's desk over the demo: its order, its month of tickets with planted faults. */
 class ReconcileCommandTest extends BookkeepersDesk {
@@ -315,26 +316,11 @@ class ReconcileCommandTest extends BookkeepersDesk {
         writer.write(i + ",Sallow Vale Batch Plant,BARN,25 MPa,0.000365,m3," + remark + i + "\n");
       }
     }
-    Process process =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx128m",
-                "-XX:+UseSerialGC",
-                "-cp",
-                System.getProperty("java.class.path"),
-                Main.class.getName(),
-                "reconcile",
-                order.toString(),
-                file.toString(),
-                "-o",
-                folder.resolve("found").toString())
-            .redirectErrorStream(true)
-            .redirectOutput(folder.resolve("fork.log").toFile())
-            .start();
-    assertTrue(process.waitFor(5, TimeUnit.MINUTES), "ended");
-    String log = Files.readString(folder.resolve("fork.log"));
-    assertEquals(0, process.exitValue(), log);
-    assertTrue(log.startsWith("100000 ticket rows"), log);
+    ForkedJava.Ended run =
+        ForkedJava.of(Main.class, "-Xmx128m", "-XX:+UseSerialGC")
+            .run("reconcile", order, file, "-o", folder.resolve("found"));
+    assertEquals(0, run.status(), run.said());
+    assertTrue(run.said().startsWith("100000 ticket rows"), run.said());
   }
 
   @Test

@@ -87,6 +87,19 @@ class PlanCheckTest {
   }
 
   @Test
+  void whatIsMadeNoTimesIsADefect() {
+    Pattern never = pattern(0, List.of(a), 734);
+    refused("cuts nothing", p -> new Planned(List.of(both, one, never), 12_000_000, 0));
+    Pattern empty = pattern(1, List.of(new Cut(a.length(), 0, "A")), 1536);
+    refused("no pieces", p -> new Planned(List.of(both, one, empty), 18_000_000, 0));
+    Planned plan = divided(500, 500);
+    Division again = new Division(runs.runs().get(0), plan.divisions().get(0).pieces(), 0);
+    refusedRun(
+        "not asked for",
+        new Planned(plan.patterns(), 6_000_000, 0, List.of(plan.divisions().get(0), again), 0));
+  }
+
+  @Test
   void aSoundDivisionComesBack() {
     Planned plan = divided(500, 500);
     assertEquals(plan, PlanCheck.check(runs, plan));

@@ -20,7 +20,7 @@ class BarFuzzTest {
 
   private static final Length CLOSEST = Length.ofInches(1);
 
-  @FuzzTest(maxDuration = "2m")
+  @FuzzTest(maxDuration = "1m")
   void read(byte[] bytes) {
     String text = new String(bytes, StandardCharsets.UTF_8);
     for (Unit bare : new Unit[] {Unit.IN, Unit.MM}) {

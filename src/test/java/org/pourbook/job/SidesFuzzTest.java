@@ -30,7 +30,7 @@ class SidesFuzzTest {
     return new Shape.Point(name, Length.ofInches(x), Length.ofInches(y), Shape.SideMark.BY_SECTION);
   }
 
-  @FuzzTest(maxDuration = "2m")
+  @FuzzTest(maxDuration = "1m")
   void read(byte[] bytes) {
     String text = new String(bytes, StandardCharsets.UTF_8);
     for (Shape shape : SHAPES) {

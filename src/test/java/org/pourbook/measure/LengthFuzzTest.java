@@ -19,7 +19,7 @@ class LengthFuzzTest {
 
   private static final Unit[] BARE = {Unit.FT, Unit.IN, Unit.M, Unit.MM};
 
-  @FuzzTest(maxDuration = "2m")
+  @FuzzTest(maxDuration = "1m")
   void read(byte[] bytes) {
     String text = new String(bytes, StandardCharsets.UTF_8);
     Optional<Length> inFeet = LengthText.read(text, Unit.FT);

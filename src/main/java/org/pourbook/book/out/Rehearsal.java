@@ -2,7 +2,10 @@ package org.pourbook.book.out;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import org.pourbook.plan.Drawing;
 import org.pourbook.plan.Drawing.Anchor;
@@ -27,19 +30,26 @@ public final class Rehearsal {
    *
    * @param work sets up none of what a workbook is written with
    */
-  public static <T> T during(Supplier<T> work) {
-    Thread thread = new Thread(Rehearsal::write, "rehearsal");
-    if (Runtime.getRuntime().availableProcessors() > 1) {
-      thread.setDaemon(true);
-      // What it would fail of, the workbook proper fails of too, and that is told.
-      thread.setUncaughtExceptionHandler((failed, failure) -> {});
-      thread.start();
-    }
+  public static <T> Rehearsed<T> during(Supplier<T> work) {
+    return Runtime.getRuntime().availableProcessors() > 1
+        ? during(work, OutputStream.nullOutputStream())
+        : new Rehearsed<>(work.get(), Optional.empty());
+  }
+
+  /** Returns what some work gives, with a rehearsal meanwhile that writes into a stream. */
+  static <T> Rehearsed<T> during(Supplier<T> work, OutputStream nowhere) {
+    AtomicReference<Throwable> failure = new AtomicReference<>();
+    Thread thread = new Thread(() -> write(nowhere), "rehearsal");
+    thread.setDaemon(true);
+    thread.setUncaughtExceptionHandler((failed, thrown) -> failure.set(thrown));
+    thread.start();
+    T result;
     try {
-      return work.get();
+      result = work.get();
     } finally {
       await(thread);
     }
+    return new Rehearsed<>(result, Optional.ofNullable(failure.get()));
   }
 
   private static void await(Thread thread) {
@@ -56,11 +66,11 @@ public final class Rehearsal {
     }
   }
 
-  private static void write() {
+  private static void write(OutputStream nowhere) {
     try {
-      WorkbookFile.write(sheets(), new Paper(false, ""), "", OutputStream.nullOutputStream());
+      WorkbookFile.write(sheets(), new Paper(false, ""), "", nowhere);
     } catch (IOException e) {
-      throw new IllegalStateException("nowhere cannot be full", e);
+      throw new UncheckedIOException(e); // of the spool's temporary file
     }
   }
 

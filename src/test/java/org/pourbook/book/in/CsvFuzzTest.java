@@ -66,7 +66,7 @@ class CsvFuzzTest {
     assertEquals("#4", section.bars().orElseThrow().along().designation());
   }
 
-  @FuzzTest(maxDuration = "3m")
+  @FuzzTest(maxDuration = "1m")
   void read(byte[] bytes) throws IOException {
     Files.write(FOLDER.resolve("Sections.csv"), bytes);
     Checked<Batch> read;

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.pourbook.ForkedJava;
 
 /**
  * Ten thousand jobs of ten sections go through 1 GiB: a job may take 80 KB of it from reading to
@@ -23,25 +23,11 @@ class SeasonHeapTest {
 
   @Test
   void aJobOfASeasonTakesLittleMemory() throws Exception {
-    Path log = folder.resolve("log.txt");
     Path told = folder.resolve("told.txt");
     // A small heap lets go of what is kept only as long as there is room.
-    Process process =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx64m",
-                "-XX:+UseSerialGC",
-                "-cp",
-                System.getProperty("java.class.path"),
-                SeasonHeap.class.getName(),
-                folder.toString(),
-                PRICES.toString(),
-                told.toString())
-            .redirectErrorStream(true)
-            .redirectOutput(log.toFile())
-            .start();
-    assertTrue(process.waitFor(10, TimeUnit.MINUTES), "the run does not end");
-    assertEquals(0, process.exitValue(), Files.readString(log));
+    ForkedJava.Ended run =
+        ForkedJava.of(SeasonHeap.class, "-Xmx64m", "-XX:+UseSerialGC").run(folder, PRICES, told);
+    assertEquals(0, run.status(), run.said());
 
     String[] bytes = Files.readString(told).split(" ");
     System.out.println("bytes a job, estimated and with its sheets: " + String.join(", ", bytes));

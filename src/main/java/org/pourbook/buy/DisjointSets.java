@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Things by index that are gathered into groups by joining two at a time. */
-final class Joined {
+/** Things by index that are gathered into groups by joining two at a time (union-find). */
+final class DisjointSets {
 
   private final int[] group;
   private final Map<Object, Integer> first = new HashMap<>();
 
   /** Begins with each thing alone. */
-  Joined(int size) {
+  DisjointSets(int size) {
     this.group = new int[size];
     for (int i = 0; i < size; i++) {
       group[i] = i;
