@@ -32,15 +32,16 @@ set "store=%home%lib"
 if defined POURBOOK_TRAINING goto train
 if defined version call :writable
 set "archive=%store%\classes-%version%.%kind%"
-set "fits="
+rem Two quotes, not nothing: an empty side of a comparison ends the whole batch file.
+set fits=""
 if defined version if exist "%archive%" if exist "%archive%.of" set /p fits=<"%archive%.of"
 set "archived="
-if defined fits if %fits%=="%mark%" set "archived=-XX:%use%=%archive%"
+if %fits%=="%mark%" set "archived=-XX:%use%=%archive%"
 
 rem A small job is done before the slower, better compiler has paid.
 set "quick=-XX:+IgnoreUnrecognizedVMOptions -XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=10 -XX:+UseSerialGC -Xmn24m"
 set "command="
-for %%a in (%*) do call :look "%%~a"
+call :lookall %*
 if defined archived goto withit
 "%java%" -Xlog:disable -Xshare:auto %quick% -Djava.awt.headless=true -jar "%jar%" %*
 set "status=%errorlevel%"
@@ -62,6 +63,13 @@ exit /b %status%
 :nojava
 echo pourbook: Java 17 or newer is needed; it was not found. 1>&2
 exit /b 4
+
+rem Not by a loop over all in brackets, which the bracket of jobs(1).xlsx would close.
+:lookall
+if "%~1"=="" exit /b 0
+call :look "%~1"
+shift
+goto lookall
 
 :look
 if not defined command if "%~1"=="estimate" set "command=estimate"

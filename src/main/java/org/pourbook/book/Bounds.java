@@ -16,6 +16,9 @@ import org.pourbook.measure.UnitSystem;
  */
 public record Bounds(BigDecimal least, BigDecimal most) {
 
+  /** So long a bound is told in metres. */
+  private static final Length LONG = Length.ofMillimetres(10_000);
+
   /** Returns what is usual for a column of that kind. */
   static Bounds of(CellKind kind, ColumnUnit unit) {
     boolean small = unit == ColumnUnit.INCHES;
@@ -45,6 +48,10 @@ public record Bounds(BigDecimal least, BigDecimal most) {
     return new Bounds(least, number);
   }
 
+  Bounds upTo(Length length) {
+    return upTo(nanometres(length));
+  }
+
   /** Returns whether a number is within, whatever its sign; 0 says that there is none. */
   public boolean hold(BigDecimal number) {
     BigDecimal size = number.abs();
@@ -71,6 +78,8 @@ public record Bounds(BigDecimal least, BigDecimal most) {
     }
     boolean over = nanometres(length).abs().compareTo(most) > 0;
     Length bound = new Length((over ? most : least).longValueExact());
-    return (over ? "at most " : "at least ") + LengthFormat.of(bound, units);
+    boolean inMetres = units.isMetric() && !bound.isLessThan(LONG);
+    return (over ? "at most " : "at least ")
+        + (inMetres ? LengthFormat.metres(bound) : LengthFormat.of(bound, units));
   }
 }

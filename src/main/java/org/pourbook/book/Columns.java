@@ -7,6 +7,7 @@ import static org.pourbook.book.ColumnUnit.SPEED;
 import static org.pourbook.book.ColumnUnit.TEMPERATURE;
 
 import java.util.List;
+import org.pourbook.measure.Greatest;
 
 /** The kinds of columns that several input sheets share. */
 final class Columns {
@@ -36,6 +37,11 @@ final class Columns {
   /** A length whose bare number is feet, or metres in an m job. */
   static InputColumn feet(ColumnGroup group, String heading, String hint) {
     return InputColumn.of(group, heading, CellKind.LENGTH, hint).in(FEET);
+  }
+
+  /** X or Y of a place in a plan. */
+  static InputColumn place(String heading, String hint) {
+    return feet(ColumnGroup.POSITION, heading, hint).upTo(Greatest.PLACE);
   }
 
   /** A length whose bare number is inches, or millimetres in an m job. */

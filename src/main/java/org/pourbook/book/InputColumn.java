@@ -91,6 +91,10 @@ public record InputColumn(
     return within(bounds.upTo(number));
   }
 
+  InputColumn upTo(Length length) {
+    return within(bounds.upTo(length));
+  }
+
   private InputColumn within(Bounds others) {
     return new InputColumn(
         heading, required, kind, unit, least, others, group, choices, usual, hint);

@@ -14,6 +14,7 @@ import static org.pourbook.book.Columns.inches;
 import static org.pourbook.book.Columns.job;
 import static org.pourbook.book.Columns.number;
 import static org.pourbook.book.Columns.of;
+import static org.pourbook.book.Columns.place;
 import static org.pourbook.book.Columns.text;
 
 import java.util.List;
@@ -46,8 +47,8 @@ final class PartColumns {
               .from(CLOSEST)
               .usually("Practice"),
           inches(SIZE, "Width", "of the plate").aboveZero(),
-          feet(POSITION, "X", "left end in the job's plan"),
-          feet(POSITION, "Y", "left end in the job's plan"),
+          place("X", "left end in the job's plan"),
+          place("Y", "left end in the job's plan"),
           number(POSITION, "Direction", "from the X axis").in(ColumnUnit.DEGREES),
           text(NOTES, "Notes", "anything"));
 
@@ -104,10 +105,8 @@ final class PartColumns {
       List.of(
           job(),
           code("Section", "the section measured").mustBeGiven(),
-          feet(POSITION, "X", "in the plan of its outline, or from the rectangle's corner")
-              .mustBeGiven(),
-          feet(POSITION, "Y", "in the plan of its outline, or from the rectangle's corner")
-              .mustBeGiven(),
+          place("X", "in the plan of its outline, or from the rectangle's corner").mustBeGiven(),
+          place("Y", "in the plan of its outline, or from the rectangle's corner").mustBeGiven(),
           inches(SIZE, "Depth", "from the top-of-slab line to the prepared base")
               .mustBeGiven()
               .aboveZero());

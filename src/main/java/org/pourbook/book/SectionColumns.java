@@ -4,7 +4,6 @@ import static org.pourbook.book.ColumnGroup.EDGE;
 import static org.pourbook.book.ColumnGroup.FINISH;
 import static org.pourbook.book.ColumnGroup.FORMS;
 import static org.pourbook.book.ColumnGroup.NOTES;
-import static org.pourbook.book.ColumnGroup.POSITION;
 import static org.pourbook.book.ColumnGroup.POUR;
 import static org.pourbook.book.ColumnGroup.SIZE;
 import static org.pourbook.book.ColumnGroup.STEEL;
@@ -19,6 +18,7 @@ import static org.pourbook.book.Columns.job;
 import static org.pourbook.book.Columns.number;
 import static org.pourbook.book.Columns.of;
 import static org.pourbook.book.Columns.percent;
+import static org.pourbook.book.Columns.place;
 import static org.pourbook.book.Columns.text;
 import static org.pourbook.book.Columns.yesNo;
 
@@ -28,8 +28,11 @@ import org.pourbook.measure.Length;
 /** Columns of the sheets Sections and Outlines. */
 final class SectionColumns {
 
+  /** Joints of a pattern a foot or 300 mm apart are sawn; closer ones are stamped. */
+  private static final Length CLOSEST_JOINTS = Length.ofInches(11);
+
   private static final Length LEAST_SIDE = Length.ofInches(1);
-  private static final Length THINNEST = Length.ofInches(1, 4);
+  private static final Length THINNEST = Length.ofInches(3, 16);
 
   static final List<InputColumn> SECTIONS =
       List.of(
@@ -60,8 +63,8 @@ final class SectionColumns {
               .mustBeGiven()
               .aboveZero()
               .from(THINNEST),
-          feet(POSITION, "X", "corner in the job's plan; of a part in its parent's"),
-          feet(POSITION, "Y", "corner in the job's plan; of a part in its parent's"),
+          place("X", "corner in the job's plan; of a part in its parent's"),
+          place("Y", "corner in the job's plan; of a part in its parent's"),
           number(SIZE, "Fall", "fall of the top along Length")
               .in(ColumnUnit.FALL)
               .zeroOrMore()
@@ -96,7 +99,7 @@ final class SectionColumns {
           of(FINISH, "Joint spacing", CellKind.LENGTH_OR_WORD, "largest panel side, or none")
               .in(ColumnUnit.FEET)
               .aboveZero()
-              .from(Length.ofFeet(1))
+              .from(CLOSEST_JOINTS)
               .usually("rule JOINT-1"),
           percent(POUR, "Waste %", "allowance of this section").usually("Practice"),
           text(NOTES, "Notes", "anything"));
@@ -107,8 +110,8 @@ final class SectionColumns {
           code("Section", "the section's code").mustBeGiven(),
           count(WHAT, "Ring", "1 outside, 2 and more openings").usually("1"),
           number(WHAT, "Point", "order within the ring").usually("as the rows stand"),
-          feet(POSITION, "X", "along Length").mustBeGiven(),
-          feet(POSITION, "Y", "along Width").mustBeGiven(),
+          place("X", "along Length").mustBeGiven(),
+          place("Y", "along Width").mustBeGiven(),
           choice(
                   FORMS,
                   "Side",

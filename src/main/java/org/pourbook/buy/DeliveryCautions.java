@@ -2,6 +2,7 @@ package org.pourbook.buy;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,8 +43,9 @@ final class DeliveryCautions {
     paid.forEach(
         (stop, all) -> {
           for (List<OrderDraft> near : near(all)) {
-            if (near.size() > FEW) {
-              cautions.addAll(cautions(stop, near));
+            int enough = atOnce(near);
+            if (near.size() > FEW && near.size() > enough) {
+              cautions.addAll(cautions(stop, near, enough));
             }
           }
         });
@@ -74,7 +76,38 @@ final class DeliveryCautions {
         .orElse(0);
   }
 
-  private static List<Bought.BuyCaution> cautions(Stop stop, List<OrderDraft> near) {
+  /**
+   * Returns how many of the deliveries remain if goods of each job come with its first ones: those
+   * of materials that have days of their own in Practice are left there.
+   */
+  private static int atOnce(List<OrderDraft> near) {
+    Set<LocalDate> days = new TreeSet<>();
+    Set<String> begun = new HashSet<>();
+    for (OrderDraft draft : near) {
+      for (OrderDraft.Good good : draft.goods()) {
+        String material = good.lot().key().material();
+        for (Job job : jobs(good, draft)) {
+          boolean stays = job.practice().aheadOfPourDays(material).isPresent();
+          if (stays || begun.add(job.code())) {
+            days.add(draft.delivery().day().orElseThrow());
+          }
+        }
+      }
+    }
+    return days.size();
+  }
+
+  /** Returns for which jobs an item comes that day; a lot may come on several. */
+  private static List<Job> jobs(OrderDraft.Good good, OrderDraft draft) {
+    List<Job> jobs =
+        good.lot().portions().stream()
+            .filter(portion -> portion.delivery().equals(draft.delivery()))
+            .map(Portion::job)
+            .toList();
+    return jobs.isEmpty() ? good.lot().jobs() : jobs;
+  }
+
+  private static List<Bought.BuyCaution> cautions(Stop stop, List<OrderDraft> near, int enough) {
     Set<LocalDate> days =
         near.stream()
             .map(draft -> draft.delivery().day().orElseThrow())
@@ -91,7 +124,9 @@ final class DeliveryCautions {
             + near.get(near.size() - 1).delivery().day().orElseThrow()
             + ", "
             + Money.sum(near.stream().map(OrderDraft::deliveryFee).toList())
-            + " in all. What may lie on site can come at once: \"Ahead of pour, goods\" on"
+            + " in all; "
+            + enough
+            + " would do. What may lie on site can come at once: \"Ahead of pour, goods\" on"
             + " Practice, e.g. 5";
     return near.stream()
         .flatMap(draft -> draft.jobs().stream())

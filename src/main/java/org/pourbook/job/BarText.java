@@ -25,7 +25,7 @@ public final class BarText {
   private static final Length CLOSEST = Length.ofInches(1);
 
   /** More do not lie beside each other in one edge or pier. */
-  private static final int MOST_BARS = 100;
+  public static final int MOST_BARS = 100;
 
   private BarText() {}
 

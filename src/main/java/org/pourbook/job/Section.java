@@ -54,4 +54,10 @@ public record Section(
     JointSpacing jointSpacing,
     OptionalDouble wastePercent,
     String notes,
-    Place place) {}
+    Place place) {
+
+  /** Returns whether a form tube stands for boards: a round pier that is formed. */
+  public boolean takesTube() {
+    return kind == Kind.PIER && shape instanceof Shape.Round && !formed.isNone();
+  }
+}

@@ -9,8 +9,11 @@ import java.math.BigDecimal;
  */
 public final class Greatest {
 
-  /** A price, a fee, or an amount of a bill; some currencies count a pump in tens of millions. */
-  public static final BigDecimal MONEY = BigDecimal.valueOf(1_000_000_000);
+  /**
+   * A price, a fee, or an amount of a bill: of a currency of which a dollar buys a million, a pump
+   * is hundreds of millions and a floor's concrete thousands of them.
+   */
+  public static final BigDecimal MONEY = BigDecimal.valueOf(10_000_000_000L);
 
   /** How many or how much of one thing. */
   public static final BigDecimal QUANTITY = BigDecimal.valueOf(1_000_000);
@@ -22,6 +25,9 @@ public final class Greatest {
 
   /** A length in a plan, or of stock. */
   public static final Length LENGTH = Length.ofFeet(6_000);
+
+  /** X or Y of a place in a plan, which may be drawn in a surveyor's grid. */
+  public static final Length PLACE = Length.ofFeet(50_000);
 
   /** A thickness, a depth, a height, a bar. */
   public static final Length DEPTH = Length.ofFeet(150);
@@ -48,7 +54,7 @@ public final class Greatest {
   public static final BigDecimal BATCH_M = BigDecimal.valueOf(1_000_000_000);
 
   /** What one material in a size, or one row of a bill, may come to, at its dearest. */
-  public static final BigDecimal LINE = BigDecimal.valueOf(10_000_000_000L);
+  public static final BigDecimal LINE = BigDecimal.valueOf(100_000_000_000L);
 
   /**
    * What all jobs of a batch may come to: tax and rounding are at most as much again, and nine

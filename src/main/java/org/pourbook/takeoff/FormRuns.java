@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.pourbook.job.Job;
 import org.pourbook.job.Kind;
 import org.pourbook.job.Section;
-import org.pourbook.job.Shape;
 import org.pourbook.measure.Length;
 import org.pourbook.outline.FigureSide;
 import org.pourbook.outline.Figures;
@@ -62,15 +61,8 @@ final class FormRuns {
         .isPresent();
   }
 
-  /** Returns whether a section takes a form tube: a round pier that is formed. */
-  static boolean isTube(Section section) {
-    return section.kind() == Kind.PIER
-        && section.shape() instanceof Shape.Round
-        && !section.formed().isNone();
-  }
-
   private List<FormRun> of(Section section, List<FormedSide> all) {
-    if (isTube(section)) {
+    if (section.takesTube()) {
       return List.of();
     }
     Optional<Length> given = section.formed().run();

@@ -34,7 +34,7 @@ public final class FormTakeoff {
         pieces.addAll(rows.boards());
         pieces.addAll(new FormSupports(job, section, sets, pegs, rows).add());
         FormCautions.of(job, section, sets, part);
-      } else if (FormRuns.isTube(section) && section.shape() instanceof Shape.Round round) {
+      } else if (section.takesTube() && section.shape() instanceof Shape.Round round) {
         part.add(tube(job, section, round.diameter()));
       }
     }

@@ -57,7 +57,8 @@ final class OverlapCautions {
             + other.section.code()
             + " cover the same "
             + working.area(ground.placed.commonM2(other.placed))
-            + " of the plan, and both are counted. Look at X, Y and the sizes.";
+            + " of the plan, and both are counted. Unless one is poured on the other, look at X, Y and"
+            + " the sizes.";
     return new Caution(ground.section.code(), says, "CON-1");
   }
 }

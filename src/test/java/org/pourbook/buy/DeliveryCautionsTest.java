@@ -6,6 +6,7 @@ import static org.pourbook.buy.Given.job;
 import static org.pourbook.buy.Given.price;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.pourbook.cut.FirstFitPlanner;
 import org.pourbook.job.Practice;
@@ -15,7 +16,7 @@ import org.pourbook.takeoff.Material;
 /** Days of delivery counted on a calendar: Tuesday 2027-04-13 less 5, 3, 2 and 1 working days. */
 class DeliveryCautionsTest {
 
-  private static Bought buy(String fee, Given job) {
+  private static Bought buy(String fee, Given... jobs) {
     PriceBook prices =
         book(
             List.of(Seller.named("S").delivery(fee).supplier()),
@@ -24,7 +25,7 @@ class DeliveryCautionsTest {
             price("nut", "1/2", "S", "box", "10.00").pack("50"),
             price("curing compound", "", "S", "gal", "20.00"),
             price("concrete", "3000 psi", "S", "yd3", "150.00"));
-    return Buyer.buy(List.of(job.takeOff()), prices, new FirstFitPlanner());
+    return Buyer.buy(Stream.of(jobs).map(Given::takeOff).toList(), prices, new FirstFitPlanner());
   }
 
   private static Given fourDays() {
@@ -53,8 +54,8 @@ class DeliveryCautionsTest {
     assertEquals(List.of("2027-04-06", "2027-04-08", "2027-04-09", "2027-04-12"), days(bought));
     assertEquals(
         List.of(
-            "J: S is paid for 4 deliveries to J from 2027-04-06 to 2027-04-12, 80.00 in all."
-                + " What may lie on site can come at once: \"Ahead of pour, goods\" on Practice,"
+            "J: S is paid for 4 deliveries to J from 2027-04-06 to 2027-04-12, 80.00 in all;"
+                + " 1 would do. What may lie on site can come at once: \"Ahead of pour, goods\" on Practice,"
                 + " e.g. 5"),
         told(bought));
   }
@@ -78,5 +79,49 @@ class DeliveryCautionsTest {
   void whatCostsNothingOrIsFarApartIsNotTold() {
     assertEquals(List.of(), told(buy("0", fourDays())));
     assertEquals(List.of(), told(buy("20", fourDays().set(Setting.DELIVER_TOGETHER, 2))));
+  }
+
+  @Test
+  void whatIsToCarryOnAsItIsWrittenIsNotTold() {
+    Given written =
+        fourDays()
+            .ahead(Practice.GOODS, 5)
+            .ahead("tie wire", 3)
+            .ahead("nut", 2)
+            .ahead("curing compound", 1);
+    Bought bought = buy("20", written);
+    assertEquals(List.of("2027-04-06", "2027-04-08", "2027-04-09", "2027-04-12"), days(bought));
+    assertEquals(List.of(), told(bought), "each has days of its own");
+  }
+
+  /** Three floors are poured on three days, each with forms of its own five working days ahead. */
+  @Test
+  void jobsThatEachTakeOneDeliveryAreNotTold() {
+    Bought bought = buy("20", screws("A", 13), screws("B", 14), screws("C", 15));
+    assertEquals(List.of("2027-04-06", "2027-04-07", "2027-04-08"), days(bought));
+    assertEquals(List.of(), told(bought));
+  }
+
+  @Test
+  void ofJobsThatShareDeliveriesTheirFirstDaysRemain() {
+    List<String> told =
+        told(
+            buy(
+                "20",
+                screws("A", 13).needs(Material.TIE_WIRE, "16 ga", 2).needs(Material.NUT, "1/2", 30),
+                screws("B", 14)));
+    assertEquals(2, told.size());
+    assertEquals(
+        "B: S is paid for 4 deliveries to yard from 2027-04-06 to 2027-04-09, 80.00 in all; 2 would"
+            + " do. What may lie on site can come at once: \"Ahead of pour, goods\" on Practice,"
+            + " e.g. 5",
+        told.get(1));
+  }
+
+  private static Given screws(String code, int day) {
+    return job(code)
+        .deliverTo("yard")
+        .pour("2027-04-" + day)
+        .needs(Material.FORM_SCREW, "3 in", 80);
   }
 }

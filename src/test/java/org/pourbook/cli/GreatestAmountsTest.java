@@ -66,18 +66,89 @@ class GreatestAmountsTest extends CommandRuns {
   void aCellOverTheGreatestIsNamedWithTheBound() throws IOException {
     write("in/Extras.csv", "Job,What,Quantity,Unit\nA,gizmo,\"999,999,999\",each\n");
     refusedAt("Extras.csv!C2", "at most 1000000 (job left out)");
-    write("prices/Prices.csv", PRICES.replace("150", "\"9,999,999,999\""));
-    refusedAt("Prices.csv!E2", "at most 1000000000 (row left out)");
+    write("prices/Prices.csv", PRICES.replace("150", "\"99,999,999,999\""));
+    refusedAt("Prices.csv!E2", "at most 10000000000 (row left out)");
     write("in/Sections.csv", sections("20',20',4", "7000',20',4"));
     refusedAt("Sections.csv!C2", "at most 6000'-0\" (job left out)");
     write("in/Sections.csv", sections("20',20',4", "20',20',0.001"));
-    refusedAt("Sections.csv!E2", "at least 0'-1/4\" (job left out)");
+    refusedAt("Sections.csv!E2", "at least 0'-3/16\" (job left out)");
     write("in/Practice.csv", "Job,Setting,Value\nA,Cost of another stop,99999999999999999999\n");
-    refusedAt("Practice.csv!C2", "at most 1000000000 (job left out)");
+    refusedAt("Practice.csv!C2", "at most 10000000000 (job left out)");
     write("in/Practice.csv", "Job,Setting,Value\nA,Stake spacing,0.001 in\n");
     refusedAt("Practice.csv!C2", "at least 1\", at most 6000'-0\" (job left out)");
     write("in/Practice.csv", "Job,Setting,Value\nA,Order step,0.00001\n");
     refusedAt("Practice.csv!C2", "at least 0.01 and at most 10000 yd3 (job left out)");
+  }
+
+  /**
+   * A pier under a post in deep frost takes a tube, which is sold longer than boards are stacked.
+   */
+  @Test
+  void aTubeMayBeHigherThanBoards() throws IOException {
+    write(
+        "in/Sections.csv",
+        """
+        Job,Section,Kind,Length,Width,Diameter,Thickness (in),Formed sides
+        A,P,pier,,,12 in,144,all
+        B,P,pier,1',1',,144,all
+        """);
+    refusedAt("Sections.csv!G3", "at most 10'-0\" high; higher ones need other forms");
+    assertFalse(err.contains("Sections.csv!G2"), err);
+  }
+
+  /** Surveyors give a site's corner round numbers, so that none in its plan is below zero. */
+  @Test
+  void placesMayBeThoseOfASurveyorsGrid() throws IOException {
+    write(
+        "in/Sections.csv",
+        "Job,Section,Length,Width,Thickness (in),X,Y\nA,F,20',20',4,10000',5000 m\nB,F,,,4,,\n");
+    write(
+        "in/Outlines.csv",
+        "Job,Section,X,Y\nB,F,5000 m,10000 m\nB,F,5004 m,10000 m\nB,F,5000 m,10003 m\n");
+    assertEquals(ExitStatus.DONE, estimate(), err);
+    write("in/Sections.csv", "Job,Section,Length,Width,Thickness (in),X\nA,F,20',20',4,99999'\n");
+    assertEquals(ExitStatus.NOTHING, estimate(), err);
+    assertTrue(err.contains("Sections.csv!F2: found 99999'; expected a length"), err);
+    assertTrue(err.contains("at most 50000'-0\""), err);
+  }
+
+  /**
+   * A rial is a millionth of a dollar or less: 200 m3 of concrete cost tens of thousands of
+   * millions.
+   */
+  @Test
+  void aCurrencyOfSmallUnitsIsCounted() throws IOException {
+    write("in/Sections.csv", sections("20',20',4", "100',80',12"));
+    write("prices/Prices.csv", PRICES.replace("150", "85000000"));
+    assertEquals(ExitStatus.DONE, estimate(), err);
+    write("prices/Prices.csv", PRICES.replace("150", "85000000").replace("9000", "4000000000"));
+    assertEquals(ExitStatus.DONE, estimate(), err);
+  }
+
+  @Test
+  void boundsOfLongLengthsAreToldInMetres() throws IOException {
+    write("in/Jobs.csv", "Job,Mix,Units\nA,3000 psi,m\nB,3000 psi,m\n");
+    write(
+        "in/Sections.csv",
+        "Job,Section,Length,Width,Thickness (in),Joint spacing\nA,F,2000,3,100 mm,\nB,F,3,3,100 mm,0.3\n");
+    refusedAt("Sections.csv!C2", "at most 1828.8 m (job left out)");
+    assertFalse(err.contains("Sections.csv!F3"), err);
+  }
+
+  @Test
+  void wallsOfAMetricJobAreToldInMetres() throws IOException {
+    write("in/Jobs.csv", "Job,Mix,Units\nA,3000 psi,m\nB,3000 psi,m\n");
+    write("in/Sections.csv", "Job,Section,Length,Width,Thickness (in)\nA,F,3,3,99\nB,F,3,3,99\n");
+    write("in/Plates.csv", "Job,Plate,Length,Count\nA,P,1000 m,305\n");
+    refusedAt("Plates.csv!D2", "walls that are at most 304800 m long together (job left out)");
+  }
+
+  @Test
+  void moreBarsThanLieInAnEdgeAreToldWithTheBound() throws IOException {
+    write(
+        "in/Sections.csv",
+        "Job,Section,Length,Width,Thickness (in),Kind,Edge bars\nA,F,20',20',4,footing,120 #4\nB,F,20',20',4,slab,\n");
+    refusedAt("Sections.csv!G2", "such as 2 #4, at most 100 (job left out)");
   }
 
   /** Returns the sections with the sizes of job A replaced. */
@@ -104,7 +175,7 @@ class GreatestAmountsTest extends CommandRuns {
     write("in/Extras.csv", "Job,What,Quantity,Unit\nA,gizmo,1000000,each\n");
     assertEquals(ExitStatus.PARTLY, estimate(), err);
     assertTrue(err.contains("Jobs.csv!A2: found gizmo, which may come to 10000010000000"), err);
-    assertTrue(err.contains("at most 10000000000 for one material in a size (job left out)"), err);
+    assertTrue(err.contains("at most 100000000000 for one material in a size (job left out)"), err);
     assertTrue(out.startsWith("1 job"), out);
   }
 
@@ -157,7 +228,7 @@ class GreatestAmountsTest extends CommandRuns {
         """
         Ticket,Supplier,Job,Material,Quantity,Unit price,Amount
         1,Plant,BAKERY,gizmo,1000001,1,1
-        2,Plant,BAKERY,gizmo,1,1000000001,1
+        2,Plant,BAKERY,gizmo,1,10000000001,1
         3,Plant,BAKERY,gizmo,1,1,99999999999999999999
         4,Plant,BAKERY,gizmo,1000000,10000000,1
         """);
@@ -167,9 +238,9 @@ class GreatestAmountsTest extends CommandRuns {
     for (String told :
         List.of(
             "tickets.csv!E2: found 1000001; expected a number, at most 1000000 (row",
-            "tickets.csv!F3: found 1000000001; expected a number, at most 1000000000 (row",
+            "tickets.csv!F3: found 10000000001; expected a number, at most 10000000000 (row",
             "tickets.csv!G4: found 99999999999999999999; expected a number",
-            "tickets.csv!F5: found 10000000; expected a price that comes to at most 10000000000")) {
+            "tickets.csv!F5: found 10000000; expected a price that comes to at most 100000000000")) {
       assertTrue(err.contains(told), told + "\n" + err);
     }
     assertTrue(out.toFile().isFile());
@@ -180,7 +251,7 @@ class GreatestAmountsTest extends CommandRuns {
     rows.set(1, with(rows.get(1), at, "999999999999"));
     Files.write(materials, rows);
     assertEquals(ExitStatus.PARTLY, run("reconcile", order, tickets, "--overwrite", "-o", out));
-    assertTrue(err.contains("found 999999999999; expected a number, at most 10000000000"), err);
+    assertTrue(err.contains("found 999999999999; expected a number, at most 100000000000"), err);
     assertEquals(
         ExitStatus.PARTLY,
         run("revise", order, "demo-data/revised.xlsx", "-o", folder.resolve("more.xlsx")),

@@ -33,7 +33,7 @@ class OverlapCautionsTest {
     assertEquals(
         List.of(
             "RAMP: RAMP and FLOOR cover the same 30 ft2 of the plan, and both are counted."
-                + " Look at X, Y and the sizes."),
+                + " Unless one is poured on the other, look at X, Y and the sizes."),
         told(slab("FLOOR", 0, 0, 30, 20), slab("RAMP", -6, 4, 12, 5)));
   }
 

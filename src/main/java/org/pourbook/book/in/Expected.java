@@ -4,6 +4,7 @@ import org.pourbook.book.CellKind;
 import org.pourbook.book.ColumnUnit;
 import org.pourbook.book.InputColumn;
 import org.pourbook.book.InputColumn.Least;
+import org.pourbook.job.BarText;
 import org.pourbook.measure.UnitSystem;
 
 /** What would be right in a cell, in words. */
@@ -26,7 +27,11 @@ final class Expected {
           "bars at a spacing, such as "
               + (units.isMetric() ? "10M @ 400 EW" : "#4 @ 16 EW")
               + "; so many of a size stand under Edge bars";
-      case BAR_RUN -> "so many bars of a size, such as " + (units.isMetric() ? "2 10M" : "2 #4");
+      case BAR_RUN ->
+          "so many bars of a size, such as "
+              + (units.isMetric() ? "2 10M" : "2 #4")
+              + ", at most "
+              + BarText.MOST_BARS;
       case SIDES -> "sides: " + column.hint();
     };
   }

@@ -15,6 +15,8 @@ import org.pourbook.job.Setting;
 import org.pourbook.measure.BoltSize;
 import org.pourbook.measure.Greatest;
 import org.pourbook.measure.Length;
+import org.pourbook.measure.NumberText;
+import org.pourbook.measure.Unit;
 
 /** The wall plates of a job. */
 final class PlateRows {
@@ -63,7 +65,10 @@ final class PlateRows {
     Optional<Length> spacing = cells.feet("Spacing");
     Length piece = cells.feet("Piece length").orElse(practice.length(Setting.PLATE_PIECE));
     if (length.orElse(Length.ZERO).metres() * count > Greatest.RUN_M) {
-      cells.refuse("Count", "walls that are at most 1000000 ft long together");
+      Unit unit = cells.units().isMetric() ? Unit.M : Unit.FT;
+      String most = NumberText.text(NumberText.of(Math.rint(unit.fromBase(Greatest.RUN_M))));
+      cells.refuse(
+          "Count", "walls that are at most " + most + " " + unit.label() + " long together");
     }
     Optional<Length> width = cells.length("Width");
     OptionalDouble direction = cells.decimal("Direction");

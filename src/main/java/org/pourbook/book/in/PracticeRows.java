@@ -196,11 +196,15 @@ final class PracticeRows {
         .filter(setting -> Heading.key(setting.label()).equals(first))
         .filter(setting -> isMaterial(material) || isOfGoods(setting, material))
         .findFirst()
-        .map(setting -> new Key(setting, PriceRows.canonical(material)));
+        .map(
+            setting ->
+                new Key(
+                    setting,
+                    isOfGoods(setting, material) ? Practice.GOODS : PriceRows.canonical(material)));
   }
 
   private static boolean isOfGoods(Setting setting, String name) {
-    return setting == Setting.AHEAD_OF_POUR && name.equals(Practice.GOODS);
+    return setting == Setting.AHEAD_OF_POUR && name.equalsIgnoreCase(Practice.GOODS);
   }
 
   private boolean isMaterial(String name) {

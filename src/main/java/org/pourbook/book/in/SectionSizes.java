@@ -29,7 +29,8 @@ final class SectionSizes {
         figure.areaM2() * depth.metres(),
         Greatest.VOLUME_M3,
         metric ? Unit.M3 : Unit.YD3);
-    if (!section.formed().isNone() && section.formHeight().isMoreThan(Greatest.FORM)) {
+    boolean boards = !section.formed().isNone() && !section.takesTube();
+    if (boards && section.formHeight().isMoreThan(Greatest.FORM)) {
       cells.refuse(
           formHeading(cells),
           "a formed side that is at most "

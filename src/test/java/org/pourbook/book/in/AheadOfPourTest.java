@@ -32,6 +32,12 @@ class AheadOfPourTest {
   }
 
   @Test
+  void goodsMayBeWrittenWithACapital() throws Exception {
+    Practice practice = with("J,\"Ahead of pour, Goods\",5").job().practice();
+    assertEquals(Optional.of(5), practice.goodsAheadOfPourDays("form screw"));
+  }
+
+  @Test
   void aBlankValueIsTheDefault() throws Exception {
     Practice practice = with("J,\"Ahead of pour, goods\",").job().practice();
     assertEquals(Optional.empty(), practice.goodsAheadOfPourDays("bar"));
