@@ -203,4 +203,17 @@ final class Desk {
         row.invoice(),
         row.place());
   }
+
+  /** Matches rows with orders at the plant, under the usual terms. */
+  static Reconciliation reconcile(List<Ordered> orders, Ticket... rows) {
+    return Reconciler.reconcile(
+        orders, List.of(plant()), List.of(), List.of(rows), job -> Terms.USUAL, List.of());
+  }
+
+  /** Returns the findings by name, each with its money. */
+  static List<String> told(Reconciliation result) {
+    return result.findings().stream()
+        .map(f -> f.name().label() + f.money().map(money -> " " + money).orElse(""))
+        .toList();
+  }
 }

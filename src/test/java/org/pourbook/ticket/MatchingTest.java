@@ -2,6 +2,8 @@ package org.pourbook.ticket;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.pourbook.ticket.Desk.reconcile;
+import static org.pourbook.ticket.Desk.told;
 
 import java.math.BigDecimal;
 import java.time.LocalTime;
@@ -14,17 +16,6 @@ import org.pourbook.takeoff.MaterialKey;
 
 /** Which line a row belongs to, what rows say twice, and what a line says of them. */
 class MatchingTest {
-
-  private static Reconciliation reconcile(List<Ordered> orders, Ticket... rows) {
-    return Reconciler.reconcile(
-        orders, List.of(Desk.plant()), List.of(), List.of(rows), job -> Terms.USUAL, List.of());
-  }
-
-  private static List<String> told(Reconciliation result) {
-    return result.findings().stream()
-        .map(f -> f.name().label() + f.money().map(money -> " " + money).orElse(""))
-        .toList();
-  }
 
   private static List<Double> delivered(Reconciliation result) {
     return result.matched().stream().map(Matched::delivered).toList();

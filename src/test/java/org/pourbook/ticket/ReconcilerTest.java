@@ -2,6 +2,8 @@ package org.pourbook.ticket;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.pourbook.ticket.Desk.reconcile;
+import static org.pourbook.ticket.Desk.told;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -15,17 +17,6 @@ import org.pourbook.problem.Place;
 import org.pourbook.takeoff.MaterialKey;
 
 class ReconcilerTest {
-
-  private static Reconciliation reconcile(List<Ordered> orders, Ticket... rows) {
-    return Reconciler.reconcile(
-        orders, List.of(Desk.plant()), List.of(), List.of(rows), job -> Terms.USUAL, List.of());
-  }
-
-  private static List<String> told(Reconciliation result) {
-    return result.findings().stream()
-        .map(f -> f.name().label() + f.money().map(money -> " " + money).orElse(""))
-        .toList();
-  }
 
   @Test
   void twoLoadsAsOrderedLeaveNothingToSay() {
