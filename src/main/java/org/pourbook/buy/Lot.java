@@ -57,7 +57,7 @@ record Lot(
 
   /** Returns whether it could come on another day: concrete is poured, services are done. */
   boolean isGoods() {
-    return delivered && planning != Planning.BY_POUR && planning != Planning.SERVICE;
+    return delivered && planning.isOfGoods();
   }
 
   /** Returns the unit in which prices' packs are understood: the first job's. */

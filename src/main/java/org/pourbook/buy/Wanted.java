@@ -135,9 +135,8 @@ final class Wanted {
    * come with the first of them, so that they pay one delivery and share packs.
    */
   private Delivery delivery(int pour) {
-    boolean eachPour = planning == Planning.BY_POUR || planning == Planning.SERVICE;
     Optional<LocalDate> own = job.pour(pour).date();
-    Optional<LocalDate> first = eachPour ? own : own.map(this::firstOfItsGroup);
+    Optional<LocalDate> first = planning.isOfGoods() ? own.map(this::firstOfItsGroup) : own;
     Optional<LocalDate> day = first.map(date -> WorkingDays.before(date, aheadDays));
     boolean mayShare =
         Material.named(key.material())

@@ -177,9 +177,10 @@ final class Wants {
    * Returns the working days ahead of the pour (BUY-5): concrete, rents and services are no goods.
    */
   private int aheadDays(String material, Planning planning, int usual) {
-    boolean goods = planning != Planning.BY_POUR && planning != Planning.SERVICE;
     Practice practice = job.practice();
-    return (goods ? practice.goodsAheadOfPourDays(material) : practice.aheadOfPourDays(material))
+    return (planning.isOfGoods()
+            ? practice.goodsAheadOfPourDays(material)
+            : practice.aheadOfPourDays(material))
         .orElse(usual);
   }
 

@@ -64,7 +64,12 @@ public enum Material {
     /** Concrete: ordered by job, pour and mix (CON-7). */
     BY_POUR,
     /** Work done at the job's own site. */
-    SERVICE
+    SERVICE;
+
+    /** Returns whether it is brought and may lie: concrete is poured, services are done. */
+    public boolean isOfGoods() {
+      return this != BY_POUR && this != SERVICE;
+    }
   }
 
   private static final Map<String, Material> BY_NAME =
@@ -119,7 +124,7 @@ public enum Material {
    * or services, which go to the job's own site.
    */
   public boolean isShareable() {
-    return planning != BY_POUR && planning != SERVICE && this != BASE_GRAVEL;
+    return planning.isOfGoods() && this != BASE_GRAVEL;
   }
 
   /** Returns the key of this material in a size. */
